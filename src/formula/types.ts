@@ -11,25 +11,70 @@ export type Node =
   | { readonly kind: 'number'; readonly value: number; readonly text: string; readonly span: Span }
   /** A number with its unit, one node: `2 kN/m^2`. `value` is the number as typed, in `unit`; SI is `value * unit.factor`
    * (temperature points: `unit.offset` too). */
-  | { readonly kind: 'quantity'; readonly value: number; readonly text: string; readonly unit: Unit; readonly span: Span }
+  | {
+      readonly kind: 'quantity'
+      readonly value: number
+      readonly text: string
+      readonly unit: Unit
+      readonly span: Span
+    }
   /** A bare unit, as in `f_ck / MPa`. */
   | { readonly kind: 'unit'; readonly unit: Unit; readonly span: Span }
   /** A local name or `block.name`. */
   | { readonly kind: 'name'; readonly name: string; readonly span: Span }
   | { readonly kind: 'pi'; readonly span: Span }
   | { readonly kind: 'negative'; readonly of: Node; readonly span: Span }
-  | { readonly kind: 'arithmetic'; readonly op: '+' | '-' | '*' | '/' | '^'; readonly left: Node; readonly right: Node; readonly at: Span; readonly span: Span }
+  | {
+      readonly kind: 'arithmetic'
+      readonly op: '+' | '-' | '*' | '/' | '^'
+      readonly left: Node
+      readonly right: Node
+      readonly at: Span
+      readonly span: Span
+    }
   /** A comparison of two sides; a chain `a < b <= c` is narrowed to `(a < b) and (b <= c)`. */
-  | { readonly kind: 'comparison'; readonly op: Comparison; readonly left: Node; readonly right: Node; readonly at: Span; readonly span: Span }
-  | { readonly kind: 'logic'; readonly op: 'and' | 'or'; readonly left: Node; readonly right: Node; readonly at: Span; readonly span: Span }
+  | {
+      readonly kind: 'comparison'
+      readonly op: Comparison
+      readonly left: Node
+      readonly right: Node
+      readonly at: Span
+      readonly span: Span
+    }
+  | {
+      readonly kind: 'logic'
+      readonly op: 'and' | 'or'
+      readonly left: Node
+      readonly right: Node
+      readonly at: Span
+      readonly span: Span
+    }
   | { readonly kind: 'not'; readonly of: Node; readonly at: Span; readonly span: Span }
   | { readonly kind: 'call'; readonly fn: FunctionName; readonly args: readonly Node[]; readonly span: Span }
 
 export type Comparison = '<' | '<=' | '>' | '>=' | '==' | '!='
 
 export type FunctionName =
-  | 'sqrt' | 'cbrt' | 'abs' | 'min' | 'max' | 'exp' | 'log' | 'log10' | 'sin' | 'cos' | 'tan' | 'asin' | 'acos' | 'atan'
-  | 'atan2' | 'floor' | 'ceil' | 'round' | 'sum' | 'interpolate'
+  | 'sqrt'
+  | 'cbrt'
+  | 'abs'
+  | 'min'
+  | 'max'
+  | 'exp'
+  | 'log'
+  | 'log10'
+  | 'sin'
+  | 'cos'
+  | 'tan'
+  | 'asin'
+  | 'acos'
+  | 'atan'
+  | 'atan2'
+  | 'floor'
+  | 'ceil'
+  | 'round'
+  | 'sum'
+  | 'interpolate'
 
 /** One formula, read once. `names` are its names in order of first use, without repeats. */
 export interface Formula {
@@ -43,7 +88,13 @@ export interface Formula {
 /** Something wrong in a formula, placed in its text. */
 export interface Fault {
   readonly rule:
-    | 'formula-syntax' | 'formula-refused' | 'formula-limit' | 'name-unknown' | 'unit-unknown' | 'name-is-unit' | 'dimension-mismatch'
+    | 'formula-syntax'
+    | 'formula-refused'
+    | 'formula-limit'
+    | 'name-unknown'
+    | 'unit-unknown'
+    | 'name-is-unit'
+    | 'dimension-mismatch'
   readonly span: Span
   readonly says: string
   readonly help?: string

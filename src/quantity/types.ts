@@ -5,7 +5,17 @@ export interface Rational {
 }
 
 /** The nine bases, in this order. Dose equivalent is its own base so that Sv and Gy never mix unsaid; a person is counted. */
-export const bases = ['length', 'mass', 'time', 'temperature', 'current', 'amount', 'luminous', 'person', 'dose'] as const
+export const bases = [
+  'length',
+  'mass',
+  'time',
+  'temperature',
+  'current',
+  'amount',
+  'luminous',
+  'person',
+  'dose',
+] as const
 export type Base = (typeof bases)[number]
 
 /** Exponents of the bases, interned: equal dimensions are the same object, so `===` compares them. */

@@ -1,0 +1,101 @@
+import type { Method } from './method.ts'
+import type {
+  CarriedStep,
+  CheckStep,
+  ChoiceInput,
+  Condition,
+  DimensionName,
+  EachStep,
+  FormulaStep,
+  LabelInput,
+  Limit,
+  ListInput,
+  LookStep,
+  QuantityInput,
+  SolveStep,
+  Step,
+  TakeStep,
+  WhenStep,
+} from './module.ts'
+import type { Table } from './table.ts'
+
+type Asked = Omit<QuantityInput, 'kind' | 'dimension'>
+
+/** An input of any named dimension. */
+export const quantity = (dimension: DimensionName, asked: Asked): QuantityInput => ({
+  kind: 'quantity',
+  dimension,
+  ...asked,
+})
+export const length = (asked: Asked): QuantityInput => quantity('length', asked)
+export const ratio = (asked: Asked): QuantityInput => quantity('ratio', asked)
+export const angle = (asked: Asked): QuantityInput => quantity('angle', asked)
+export const pressure = (asked: Asked): QuantityInput => quantity('pressure', asked)
+export const unitWeight = (asked: Asked): QuantityInput => quantity('unit_weight', asked)
+
+export const choice = (asked: Omit<ChoiceInput, 'kind'>): ChoiceInput => ({ kind: 'choice', ...asked })
+export const label = (asked: Omit<LabelInput, 'kind'>): LabelInput => ({ kind: 'label', ...asked })
+export const list = (says: string, asked: Omit<ListInput, 'kind' | 'says'>): ListInput => ({
+  kind: 'list',
+  says,
+  ...asked,
+})
+
+/** One line of working. */
+export const step = (
+  name: string,
+  formula: string,
+  more: Omit<FormulaStep, 'kind' | 'name' | 'formula'>,
+): FormulaStep => ({
+  kind: 'step',
+  name,
+  formula,
+  ...more,
+})
+/** A value from a published table. */
+export const look = (name: string, table: Table, more: Omit<LookStep, 'kind' | 'name' | 'table'>): LookStep => ({
+  kind: 'look',
+  name,
+  table,
+  ...more,
+})
+/** The same steps for each row of a list. */
+export const each = (listName: string, steps: readonly Step[]): EachStep => ({ kind: 'each', list: listName, steps })
+/** A value handed from row to row. */
+export const carried = (name: string, more: Omit<CarriedStep, 'kind' | 'name'>): CarriedStep => ({
+  kind: 'carried',
+  name,
+  ...more,
+})
+/** A value of the first or last row. */
+export const take = (name: string, more: Omit<TakeStep, 'kind' | 'name'>): TakeStep => ({ kind: 'take', name, ...more })
+/** A branch. */
+export const when = (
+  condition: Condition,
+  more: { says: string; then: readonly Step[]; otherwise?: readonly Step[] },
+): WhenStep => ({
+  kind: 'when',
+  condition,
+  says: more.says,
+  then: more.then,
+  otherwise: more.otherwise ?? [],
+})
+/** A numerical method. */
+export const solve = (method: Method, more: Omit<SolveStep, 'kind' | 'method'>): SolveStep => ({
+  kind: 'solve',
+  method,
+  ...more,
+})
+/** A comparison that is satisfied or not satisfied. */
+export const check = (
+  name: string,
+  formula: string,
+  more: Omit<CheckStep, 'kind' | 'name' | 'formula'>,
+): CheckStep => ({
+  kind: 'check',
+  name,
+  formula,
+  ...more,
+})
+/** A limit of validity over numbers. */
+export const limit = (formula: string, more: Omit<Limit, 'holds'>): Limit => ({ holds: { formula }, ...more })
