@@ -126,8 +126,8 @@ export interface WhenStep {
   readonly condition: Condition
   /** Says what the condition means, for print: `the wall is below the water level`. */
   readonly says: string
-  readonly then: readonly Step[]
-  readonly otherwise: readonly Step[]
+  readonly yes: readonly Step[]
+  readonly no: readonly Step[]
 }
 
 export interface Given {

@@ -72,13 +72,13 @@ export const take = (name: string, more: Omit<TakeStep, 'kind' | 'name'>): TakeS
 /** A branch. */
 export const when = (
   condition: Condition,
-  more: { says: string; then: readonly Step[]; otherwise?: readonly Step[] },
+  more: { says: string; yes: readonly Step[]; no?: readonly Step[] },
 ): WhenStep => ({
   kind: 'when',
   condition,
   says: more.says,
-  then: more.then,
-  otherwise: more.otherwise ?? [],
+  yes: more.yes,
+  no: more.no ?? [],
 })
 /** A numerical method. */
 export const solve = (method: Method, more: Omit<SolveStep, 'kind' | 'method'>): SolveStep => ({
