@@ -75,8 +75,8 @@ export interface LookLine extends LineBase {
   readonly title: string
   /** How sure we are of the table's entries. */
   readonly status: string
-  readonly row: LookedAxis
-  readonly column?: LookedAxis
+  readonly rowAxis: LookedAxis
+  readonly columnAxis?: LookedAxis
   /** Printed cells: rows lower, upper by columns lower, upper; one where an axis stands on a key. */
   readonly corners: readonly (readonly string[])[]
   readonly unit: Unit
