@@ -1,0 +1,41 @@
+import { constants } from 'node:fs'
+import { access, lstat, mkdir, mkdtemp, rmdir } from 'node:fs/promises'
+import { homedir, tmpdir } from 'node:os'
+import { join } from 'node:path'
+import type { PrintEnvironment } from './print-environment.ts'
+import { systemCode } from './print-failure.ts'
+
+/**
+ * Returns a folder that can be written and that nobody else can write: the one the caller named, else `undercroft` in the user's cache, else one in the
+ * system's temporary folder. Since a program is started from it, a temporary folder that belongs to another user is not taken.
+ */
+export async function chooseCacheFolder(environment: PrintEnvironment): Promise<string> {
+  const { cacheFolder, variables } = environment
+  const users = join(variables.XDG_CACHE_HOME || join(variables.HOME || homedir(), '.cache'), 'undercroft')
+  for (const folder of cacheFolder === undefined ? [users] : [cacheFolder]) {
+    if (await canWrite(folder)) return folder
+  }
+  return temporaryCache()
+}
+
+async function canWrite(folder: string): Promise<boolean> {
+  try {
+    await mkdir(folder, { recursive: true })
+    await access(folder, constants.W_OK | constants.X_OK)
+    return true
+  } catch (thrown) {
+    if (systemCode(thrown) === undefined) throw thrown
+    return false
+  }
+}
+
+async function temporaryCache(): Promise<string> {
+  const probe = await mkdtemp(join(tmpdir(), 'undercroft-cache-'))
+  const own = (await lstat(probe)).uid
+  const shared = join(tmpdir(), `undercroft-cache-of-${own}`)
+  await mkdir(shared, { mode: 0o700 }).catch(() => undefined)
+  const found = await lstat(shared).catch(() => undefined)
+  if (found?.isDirectory() !== true || found.uid !== own || (found.mode & 0o022) !== 0) return probe
+  await rmdir(probe)
+  return shared
+}

@@ -1,0 +1,86 @@
+import { appendUpdate, type NewObject } from './incremental-update.ts'
+import { attachmentObjects, type PdfAttachment } from './pdf-attachments.ts'
+import { type PdfDictionary, type PdfValue, pdfDictionary, pdfName, pdfReference } from './pdf-object.ts'
+import { type PrintFailure, printFailure, UnreadablePdf } from './print-failure.ts'
+import { dictionaryOf, entryOf, rawObject, readSkiaPdf, type SkiaPdf, valueStart } from './skia-pdf.ts'
+import { pdfDate, pdfDateText, pdfText } from './write-pdf-object.ts'
+import { type PackageFacts, xmpPacket } from './xmp.ts'
+
+/** What is put into a printed PDF so that it is the package: everything comes from the caller, nothing from the clock. */
+export interface FinishOptions extends PackageFacts {
+  /** SHA-256 in hexadecimal, of what makes this package this package; its first half becomes the file's identifier. */
+  readonly sha256: string
+  readonly attachments: readonly PdfAttachment[]
+}
+
+/**
+ * Returns the PDF with title, author, dates, identifier, language, metadata and attachments set by an incremental update (ISO 32000-1, 7.5.6):
+ * the same bytes for the same PDF and options, always. Refuses a PDF that is not in Chromium's own plain form.
+ */
+export function finishPdf(pdf: Uint8Array, options: FinishOptions): { ok: true; pdf: Uint8Array } | PrintFailure {
+  try {
+    const skia = readSkiaPdf(pdf)
+    return {
+      ok: true,
+      pdf: appendUpdate(withDates(pdf, skia, options.date), skia, {
+        objects: newObjects(skia, options),
+        sha256: options.sha256,
+      }),
+    }
+  } catch (thrown) {
+    if (!(thrown instanceof UnreadablePdf)) throw thrown
+    return printFailure(
+      'check-failed',
+      thrown.message,
+      'This browser writes PDF in a form that is not known here; print with the packed browser',
+    )
+  }
+}
+
+/** The update replaces the dates, yet the replaced object stays in the file: its dates are overwritten where they stand. */
+function withDates(pdf: Uint8Array, skia: SkiaPdf, date: Date): Buffer {
+  const copy = Buffer.from(pdf)
+  const info = rawObject(skia, skia.info)
+  const start = valueStart(skia, skia.info)
+  const dates = [...info.matchAll(/\/(?:CreationDate|ModDate) \((D:\d{14}\+00'00')\)/g)]
+  if (dates.length !== 2) throw new UnreadablePdf('the dates of the PDF are not in the plain form')
+  for (const found of dates) copy.write(pdfDateText(date), start + found.index + found[0].indexOf('(') + 1, 'latin1')
+  return copy
+}
+
+function newObjects(skia: SkiaPdf, options: FinishOptions): NewObject[] {
+  const attached = attachmentObjects(options.attachments, { first: skia.size, date: options.date })
+  const metadata = skia.size + attached.objects.length
+  const producer = entryOf(skia, dictionaryOf(skia, skia.info), 'Producer') ?? pdfText('')
+  return [
+    ...attached.objects,
+    { number: metadata, ...metadataStream(options, producer) },
+    { number: skia.root, value: catalogOf(skia, options, { Metadata: pdfReference(metadata), ...attached.catalog }) },
+    { number: skia.info, value: infoOf(options, producer) },
+  ]
+}
+
+function metadataStream(facts: PackageFacts, producer: PdfValue): { value: PdfDictionary; stream: Uint8Array } {
+  const words = typeof producer === 'object' && producer !== null && 'bytes' in producer ? producer.bytes : ''
+  return {
+    value: pdfDictionary({ Type: pdfName('Metadata'), Subtype: pdfName('XML') }),
+    stream: Buffer.from(xmpPacket(facts, words), 'utf8'),
+  }
+}
+
+function catalogOf(skia: SkiaPdf, facts: PackageFacts, added: Readonly<Record<string, PdfValue>>): PdfDictionary {
+  const kept = Object.fromEntries(dictionaryOf(skia, skia.root).entries)
+  const outlined = kept.Outlines === undefined ? {} : { PageMode: pdfName('UseOutlines') }
+  return pdfDictionary({ ...kept, Version: pdfName('1.7'), Lang: pdfText(facts.language), ...outlined, ...added })
+}
+
+function infoOf(facts: PackageFacts, producer: PdfValue): PdfDictionary {
+  return pdfDictionary({
+    Title: pdfText(facts.title),
+    ...(facts.author === undefined ? {} : { Author: pdfText(facts.author) }),
+    ...(facts.creator === undefined ? {} : { Creator: pdfText(facts.creator) }),
+    Producer: producer,
+    CreationDate: pdfDate(facts.date),
+    ModDate: pdfDate(facts.date),
+  })
+}

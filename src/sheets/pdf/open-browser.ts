@@ -1,0 +1,112 @@
+import { lstat, mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { chooseCacheFolder } from './cache-folder.ts'
+import { findBrowser } from './find-browser.ts'
+import { writeFontConfig } from './font-config.ts'
+import { findChromiumPackage, unpackFonts } from './packed-chromium.ts'
+import type { PrintEnvironment } from './print-environment.ts'
+import { messageOf, type PrintFailure, printFailure, systemCode } from './print-failure.ts'
+import { type PrintedPackage, type PrintOptions, printInTab } from './print-in-tab.ts'
+import { type StartedBrowser, startBrowser, stopped } from './start-browser.ts'
+
+/** Which browser printed; a package's record names it, since another build makes other bytes. */
+export interface BrowserIdentity {
+  readonly name: string
+  readonly version: string
+  readonly pinned: boolean
+  readonly sandboxed: boolean
+}
+
+/** A running browser for any number of prints, several at a time if wished. Close it. */
+export interface OpenBrowser {
+  readonly ok: true
+  readonly browser: BrowserIdentity
+  /** Returns the printed and checked package, or why there is none. */
+  print(
+    html: string,
+    options: PrintOptions,
+  ): Promise<(PrintedPackage & { readonly browser: BrowserIdentity }) | PrintFailure>
+  /** Ends the browser and removes its temporary files. May be called more than once. */
+  close(): Promise<void>
+}
+
+/** Starts a browser to print with. Refuses, in words, where there is none or it does not start; nothing is left behind then. */
+export async function openBrowser(environment: PrintEnvironment): Promise<OpenBrowser | PrintFailure> {
+  if (environment.signal?.aborted) return stopped()
+  const folder = await makeSession()
+  if (typeof folder !== 'string') return folder
+  const started = await startIn(folder, environment)
+  if (!started.ok) await removeSession(folder)
+  return started
+}
+
+async function makeSession(): Promise<string | PrintFailure> {
+  try {
+    return await mkdtemp(join(tmpdir(), 'undercroft-print-'))
+  } catch (thrown) {
+    if (systemCode(thrown) === undefined) throw thrown
+    const says = `no temporary folder could be made in \`${tmpdir()}\`: ${messageOf(thrown)}`
+    return printFailure('print-failed', says, 'Set `TMPDIR` to a folder that can be written')
+  }
+}
+
+function removeSession(folder: string): Promise<void> {
+  // A browser that was just ended may still be writing its profile.
+  return rm(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 })
+}
+
+async function startIn(folder: string, environment: PrintEnvironment): Promise<OpenBrowser | PrintFailure> {
+  const { signal, variables } = environment
+  const source = await findChromiumPackage()
+  try {
+    const place = { cache: await chooseCacheFolder(environment), signal }
+    const found = await findBrowser(environment, { source, place })
+    if (!found.ok) return found
+    if (source === undefined) return noFont()
+    const fontConfig = await writeFontConfig(folder, await unpackFonts(source, place))
+    const root = (await lstat(folder)).uid === 0
+    const started = await startBrowser(found, { folder, variables, fontConfig, root, signal })
+    return started.ok ? handle(started, { folder, pinned: found.pinned, signal }) : started
+  } catch (thrown) {
+    if (signal?.aborted) return stopped()
+    if (systemCode(thrown) === undefined) throw thrown
+    return printFailure(
+      'print-failed',
+      `the browser could not be made ready: ${messageOf(thrown)}`,
+      'Look at the disk and its permissions',
+    )
+  }
+}
+
+function noFont(): PrintFailure {
+  return printFailure(
+    'no-font',
+    'the package `@sparticuz/chromium`, which carries the fall-back font, is not installed',
+    'Run `npm install` again without `--omit`',
+  )
+}
+
+async function handle(
+  started: StartedBrowser,
+  session: { folder: string; pinned: boolean; signal: AbortSignal | undefined },
+): Promise<OpenBrowser> {
+  const [name = '', version = ''] = (await started.process.version()).split('/')
+  const browser = { name, version, pinned: session.pinned, sandboxed: started.sandboxed }
+  const end = () => void started.process.process()?.kill('SIGKILL')
+  session.signal?.addEventListener('abort', end, { once: true })
+  return {
+    ok: true,
+    browser,
+    print: async (html, options) => {
+      const printed = await printInTab(html, { ...options, tabs: started.process, folder: session.folder })
+      if (session.signal?.aborted) return stopped()
+      return printed.ok ? { ...printed, browser } : printed
+    },
+    close: async () => {
+      session.signal?.removeEventListener('abort', end)
+      await started.process.close().catch(end)
+      await removeSession(session.folder)
+    },
+  }
+}

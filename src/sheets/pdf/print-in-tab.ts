@@ -1,0 +1,80 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import type { Browser } from 'puppeteer-core'
+import { checkPdf } from './check-pdf.ts'
+import type { PageNumbers } from './pdf-pages.ts'
+import {
+  BrowserTrouble,
+  messageOf,
+  type PrintFailure,
+  printFailure,
+  systemCode,
+  UnreadablePdf,
+} from './print-failure.ts'
+import { settleNumbers } from './settle-numbers.ts'
+import { openTab, type SheetTab } from './sheet-tab.ts'
+import { steadyNodeNames } from './steady-node-names.ts'
+
+/** What a print needs besides its document. */
+export interface PrintOptions {
+  /** Names of the fonts that may be in the PDF; a star at the end stands for any ending (`KaTeX_*`). */
+  readonly fonts: readonly string[]
+  /** The page numbers of an earlier print of the document: right ones save a print, wrong ones do no harm. */
+  readonly guess?: PageNumbers
+}
+
+/** A PDF that passed its checks, with the numbers to guess from the next time. */
+export interface PrintedPackage extends PageNumbers {
+  readonly ok: true
+  readonly pdf: Uint8Array
+  /** How often the browser printed. */
+  readonly prints: number
+}
+
+interface PrintPlace extends PrintOptions {
+  readonly tabs: Browser
+  readonly folder: string
+}
+
+/** Prints a document in a tab of its own and checks the PDF. A file is loaded far faster than text handed to the browser. */
+export async function printInTab(html: string, place: PrintPlace): Promise<PrintedPackage | PrintFailure> {
+  let folder: string | undefined
+  let tab: SheetTab | undefined
+  try {
+    folder = await mkdtemp(join(place.folder, 'page-'))
+    const file = join(folder, 'package.html')
+    await writeFile(file, html)
+    tab = await openTab(place.tabs, pathToFileURL(file).href)
+    return await printAndCheck(tab, place)
+  } catch (thrown) {
+    return refusalFor(thrown)
+  } finally {
+    await tab?.close().catch(() => undefined)
+    if (folder !== undefined) await rm(folder, { recursive: true, force: true })
+  }
+}
+
+async function printAndCheck(tab: SheetTab, options: PrintOptions): Promise<PrintedPackage | PrintFailure> {
+  const settled = await settleNumbers(tab, options.guess)
+  if (!settled.ok) return settled
+  const { pdf, skia, numbers, shown, prints } = settled
+  const refusal = checkPdf(skia, { fonts: options.fonts, pageText: await tab.text(), shown })
+  return refusal ?? { ok: true, pdf: steadyNodeNames(pdf, skia), ...numbers, prints }
+}
+
+function refusalFor(thrown: unknown): PrintFailure {
+  if (thrown instanceof UnreadablePdf) {
+    return printFailure(
+      'check-failed',
+      thrown.message,
+      'This browser writes PDF in a form that is not known here; print with the packed browser',
+    )
+  }
+  if (!(thrown instanceof BrowserTrouble) && systemCode(thrown) === undefined) throw thrown
+  return printFailure(
+    'print-failed',
+    `the browser could not print the package: ${messageOf(thrown)}`,
+    'Print again; if it fails again, a smaller package or more memory may help',
+  )
+}

@@ -1,0 +1,76 @@
+import type { Browser, HTTPRequest, Page } from 'puppeteer-core'
+import type { PageNumbers } from './pdf-pages.ts'
+import { BrowserTrouble, messageOf } from './print-failure.ts'
+
+/** The number cells of a document: the ids whose page is wanted, and whether the page count is. */
+export interface NumberCells {
+  readonly ids: readonly string[]
+  readonly count: boolean
+}
+
+/** One document in one tab of the browser. Every call throws `BrowserTrouble` where the browser fails. */
+export interface SheetTab {
+  cells(): Promise<NumberCells>
+  /** The text that the print layout shows. */
+  text(): Promise<string>
+  fill(numbers: PageNumbers): Promise<void>
+  /** The PDF, with tags and outline where it is to be the final one (they cost a tenth to a quarter more time). */
+  print(final: boolean): Promise<Uint8Array>
+  close(): Promise<void>
+}
+
+/** Opens a file in a new tab: scripts off, no request but for the file itself. */
+export async function openTab(browser: Browser, url: string): Promise<SheetTab> {
+  const page = await guarded(() => browser.newPage())
+  await guarded(() => load(page, url))
+  return {
+    cells: () => guarded(() => page.evaluate(readCells)),
+    // biome-ignore lint/performance/useDomNodeTextContent: hidden text is not printed
+    text: () => guarded(() => page.evaluate(() => document.body.innerText)),
+    fill: numbers => guarded(() => page.evaluate(fillCells, numbers)),
+    print: final => guarded(() => page.pdf(pdfOptions(final))),
+    close: () => guarded(() => page.close()),
+  }
+}
+
+async function guarded<T>(work: () => Promise<T>): Promise<T> {
+  try {
+    return await work()
+  } catch (thrown) {
+    throw new BrowserTrouble(messageOf(thrown), { cause: thrown })
+  }
+}
+
+async function load(page: Page, url: string): Promise<void> {
+  page.setDefaultTimeout(0)
+  await page.setJavaScriptEnabled(false)
+  await page.setRequestInterception(true)
+  page.on('request', request => void answer(request, url))
+  await page.emulateMediaType('print')
+  await page.goto(url, { waitUntil: 'load', timeout: 0 })
+}
+
+/** Data inside the file is no request. An answer may come too late, when the tab is already closed. */
+function answer(request: HTTPRequest, url: string): Promise<void> {
+  const allowed = request.url() === url || request.url().startsWith('data:')
+  return (allowed ? request.continue() : request.abort('blockedbyclient')).catch(() => undefined)
+}
+
+function pdfOptions(final: boolean): Parameters<Page['pdf']>[0] {
+  return { preferCSSPageSize: true, printBackground: true, tagged: final, outline: final, timeout: 0 }
+}
+
+/** Runs in the page. */
+function readCells(): NumberCells {
+  const cells = Array.from(document.querySelectorAll('.page-of[data-page-of]'))
+  const ids = cells.map(cell => cell.getAttribute('data-page-of') ?? '')
+  return { ids: [...new Set(ids)], count: document.querySelector('.page-count') !== null }
+}
+
+/** Runs in the page. A number not yet known is a 0: a cell never stands empty, so no line is lower than it will be. */
+function fillCells(numbers: PageNumbers): void {
+  for (const cell of Array.from(document.querySelectorAll('.page-of[data-page-of]'))) {
+    cell.textContent = String(numbers.pageOf[cell.getAttribute('data-page-of') ?? ''] ?? 0)
+  }
+  for (const cell of Array.from(document.querySelectorAll('.page-count'))) cell.textContent = String(numbers.pages)
+}
