@@ -24,10 +24,10 @@ export interface Dimension {
   readonly exponents: readonly Rational[]
 }
 
-/** One unit of a unit expression, raised to a whole exponent. */
+/** One unit of a unit expression with its exponent: whole, save where a root is meant as in `MPa^(1/2)`. */
 export interface UnitPart {
   readonly name: string
-  readonly exponent: number
+  readonly exponent: Rational
 }
 
 /** A unit expression of the closed list, `kN*m/m`: the written form is kept beside its exact factor and never cancelled. */
