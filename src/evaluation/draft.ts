@@ -1,0 +1,175 @@
+import type { Diagnostic, Place } from '../diagnostic/diagnostic.ts'
+import { nearestName } from '../diagnostic/nearest-name.ts'
+import { placeWithin } from '../diagnostic/place-within.ts'
+import { compile } from '../formula/compile.ts'
+import { prove } from '../formula/prove.ts'
+import { readFormula } from '../formula/read-formula.ts'
+import type { Fault, Formula, Kind, Seat } from '../formula/types.ts'
+import type { Notebook, Written } from '../notebook/types.ts'
+import { dimensionByName } from '../quantity/dimension-names.ts'
+import { displayUnit } from '../quantity/display-unit.ts'
+import type { Dimension, System, Unit } from '../quantity/types.ts'
+import { readUnit } from '../quantity/unit.ts'
+import type { Entity, Named, Op, Operands, PlannedBlock, PlannedInput, PlannedRange, Points } from './plan-types.ts'
+
+/** A plan while it is being made. */
+export interface Draft {
+  readonly notebook: Notebook
+  readonly system: System
+  readonly start: number[]
+  readonly ops: Op[]
+  readonly blocks: (PlannedBlock | undefined)[]
+  readonly names: Map<string, Named>
+  readonly broken: Map<string, Diagnostic>
+  readonly ranges: PlannedRange[]
+  readonly diagnostics: Diagnostic[]
+  /** How many values each fault has stopped. */
+  readonly stopped: Map<Diagnostic, number>
+  /** Inputs of calc blocks by key: `roof.short_span`. */
+  readonly inputs: Map<string, PlannedInput>
+  /** Formulas of modules, read once. */
+  readonly formulas: Map<string, Formula>
+}
+
+export const newDraft = (notebook: Notebook): Draft => ({
+  notebook,
+  system: notebook.title.units,
+  start: [],
+  ops: [],
+  blocks: notebook.blocks.map(() => undefined),
+  names: new Map(),
+  broken: new Map(),
+  ranges: [],
+  diagnostics: [],
+  stopped: new Map(),
+  inputs: new Map(),
+  formulas: new Map(),
+})
+
+/** A new slot; NaN stands for "not evaluated". */
+export function newSlot(draft: Draft, value = Number.NaN): number {
+  return draft.start.push(value) - 1
+}
+
+/** Adds something to do, only where every guard holds 1. */
+export function pushOp(
+  draft: Draft,
+  about: { guards: readonly number[]; second: boolean },
+  run: (slots: Float64Array) => void,
+): void {
+  const [first, ...more] = about.guards
+  const { second } = about
+  if (first === undefined) draft.ops.push({ second, run })
+  else if (more.length === 0) draft.ops.push({ second, run: slots => slots[first] === 1 && run(slots) })
+  else draft.ops.push({ second, run: slots => about.guards.every(guard => slots[guard] === 1) && run(slots) })
+}
+
+/** A formula of a module's own text. Throws where it cannot be read: our own bug. */
+export function ownFormula(draft: Draft, text: string): Formula {
+  const known = draft.formulas.get(text)
+  if (known) return known
+  const read = readFormula(text)
+  if (!read.ok) throw new Error(`formula \`${text}\`: ${read.fault.says}`)
+  draft.formulas.set(text, read.formula)
+  return read.formula
+}
+
+/** A dimension by the name a module uses. Throws where there is none: our own bug. */
+export function ownDimension(name: string): Dimension {
+  const dimension = dimensionByName(name)
+  if (!dimension) throw new Error(`no dimension is called \`${name}\``)
+  return dimension
+}
+
+/** A unit of a module's own text. Throws where it cannot be read: our own bug. */
+export function ownUnit(text: string): Unit {
+  const read = readUnit(text)
+  if (!read.ok) throw new Error(`unit \`${text}\` cannot be read`)
+  return read.unit
+}
+
+/** The unit of a result: the formula's `to`, the module's choice, or the system's. */
+export function resultUnit(
+  draft: Draft,
+  about: { dimension: Dimension; choice?: { SI: string; US: string } | undefined; to?: Unit | undefined },
+): Unit {
+  if (about.to) return about.to
+  if (about.choice) return ownUnit(about.choice[draft.system])
+  return displayUnit(about.dimension, draft.system)
+}
+
+/** What a name of a formula stands for in one scope. */
+export type Find = (name: string) => Entity | readonly Entity[] | Points | undefined
+
+const kindOf = (found: Entity | readonly Entity[] | Points): Kind => {
+  if ('kind' in found) {
+    if (found.kind === 'points') return { kind: 'table', from: found.from, to: found.to }
+    return { kind: 'value', dimension: found.dimension, ...(found.point ? { point: true } : {}) }
+  }
+  const first = found[0]
+  if (!first) throw new Error('a list without rows cannot be used')
+  return { kind: 'list', dimension: first.dimension }
+}
+
+export const seatOf = (found: Entity | readonly Entity[] | Points): Seat => {
+  if ('kind' in found) {
+    return found.kind === 'points' ? { kind: 'table', x: found.x, y: found.y } : { kind: 'slot', slot: found.slot }
+  }
+  return { kind: 'slots', slots: found.map(entity => entity.slot) }
+}
+
+/** The operands of a formula, all of which are known. */
+export function operandsOf(formula: Formula, find: Find): Operands {
+  const operands = new Map<string, Entity | readonly Entity[] | Points>()
+  for (const name of formula.names) {
+    const found = find(name)
+    if (!found) throw new Error(`formula \`${formula.text}\`: nothing is called \`${name}\``)
+    operands.set(name, found)
+  }
+  return operands
+}
+
+/** Dimension faults of a formula in a scope, or its result. */
+export const proveIn = (formula: Formula, find: Find) =>
+  prove(formula, name => {
+    const found = find(name)
+    return found && kindOf(found)
+  })
+
+/** The formula as a plain function over the slots. */
+export const compileIn = (formula: Formula, find: Find) =>
+  compile(formula, name => {
+    const found = find(name)
+    if (!found) throw new Error(`formula \`${formula.text}\`: nothing is called \`${name}\``)
+    return seatOf(found)
+  })
+
+/** All entities among the operands, lists opened. */
+export function entitiesOf(operands: Operands): Entity[] {
+  return [...operands.values()].flatMap(found => {
+    if (!('kind' in found)) return [...found]
+    return found.kind === 'points' ? [] : [found]
+  })
+}
+
+/** A fault in a formula as a message at the author's characters. */
+export function faultAt(fault: Fault, where: { written: Written; names?: readonly string[] }): Diagnostic {
+  const { written } = where
+  const place: Place = written.exact === false ? written.place : placeWithin(written.place, fault.span)
+  const wrong = written.text.slice(fault.span.start, fault.span.end)
+  const nearest = fault.rule === 'name-unknown' ? nearestName(wrong, where.names ?? []) : undefined
+  const help = nearest ? `Did you mean \`${nearest}\`?` : fault.help
+  return { rule: fault.rule, severity: 'error', place, says: fault.says, ...(help ? { help } : {}) }
+}
+
+/** Reports a fault and marks a key as impossible to plan. */
+export function breakKey(draft: Draft, key: string, fault: Diagnostic): void {
+  draft.diagnostics.push(fault)
+  draft.broken.set(key, fault)
+}
+
+/** Marks a key as stopped by an earlier fault, without a message of its own. */
+export function stopKey(draft: Draft, key: string, cause: Diagnostic): void {
+  draft.broken.set(key, cause)
+  draft.stopped.set(cause, (draft.stopped.get(cause) ?? 0) + 1)
+}

@@ -1,0 +1,159 @@
+import type { Place } from '../diagnostic/diagnostic.ts'
+import type { Condition, Module, UnitChoice } from '../modules/module.ts'
+import type { Dimension, Unit } from '../quantity/types.ts'
+import {
+  compileIn,
+  type Draft,
+  type Find,
+  newSlot,
+  operandsOf,
+  ownFormula,
+  proveIn,
+  pushOp,
+  resultUnit,
+} from './draft.ts'
+import { symbolOf } from './plan-input.ts'
+import type { Entity, Judged, Operands, PlannedLine, Row } from './plan-types.ts'
+
+/** Names of a module's block, or of one row of it. */
+export interface Scope {
+  readonly names: Map<string, Entity | readonly Entity[]>
+  /** Choices by name. */
+  readonly words: Map<string, string>
+  /** Optional inputs that were given. */
+  readonly given: Set<string>
+  /** The rows of each list, each with a scope of its own. */
+  readonly lists: Map<string, readonly ListRow[]>
+  readonly parent?: Scope
+  /** In a row's scope: the row before it. */
+  readonly before?: Scope
+}
+
+export interface ListRow {
+  readonly scope: Scope
+  readonly row: Row
+}
+
+/** Where steps are being planned: which block, scope, guards and row. */
+export interface Stage {
+  readonly draft: Draft
+  readonly module: Module
+  readonly block: number
+  readonly blockName: string
+  readonly place: Place
+  readonly scope: Scope
+  readonly guards: readonly number[]
+  readonly lines: PlannedLine[]
+  readonly second: boolean
+  /** Every entity of the block by its outside name, for sketches and the author's references. */
+  readonly all: Map<string, Entity>
+  readonly row?: Row
+}
+
+export const newScope = (parent?: Scope, before?: Scope): Scope => ({
+  names: new Map(),
+  words: new Map(),
+  given: new Set(),
+  lists: new Map(),
+  ...(parent ? { parent } : {}),
+  ...(before ? { before } : {}),
+})
+
+/** What a name stands for, in this scope or an outer one. */
+export function findIn(scope: Scope, name: string): Entity | readonly Entity[] | undefined {
+  return scope.names.get(name) ?? (scope.parent && findIn(scope.parent, name))
+}
+
+export const findFor =
+  (stage: Stage): Find =>
+  name =>
+    findIn(stage.scope, name)
+
+export function wordIn(scope: Scope, name: string): string | undefined {
+  return scope.words.get(name) ?? (scope.parent && wordIn(scope.parent, name))
+}
+
+const isGiven = (scope: Scope, name: string): boolean =>
+  scope.given.has(name) || (scope.parent !== undefined && isGiven(scope.parent, name))
+
+/** Our own bug in a module, with where it stands. */
+export const moduleFault = (stage: Stage, says: string): Error => new Error(`module ${stage.module.id}: ${says}`)
+
+/** A formula of the module, proved in this scope. Throws where it does not hold together: our own bug. */
+export function soundStep(stage: Stage, text: string) {
+  const formula = ownFormula(stage.draft, text)
+  const find = findFor(stage)
+  const proof = proveIn(formula, find)
+  if (!proof.ok) throw moduleFault(stage, `\`${text}\`: ${proof.faults.map(fault => fault.says).join('; ')}`)
+  const operands: Operands = operandsOf(formula, find)
+  return { formula, operands, compiled: compileIn(formula, find), result: proof.result }
+}
+
+export interface Declared {
+  readonly name: string
+  readonly dimension: Dimension
+  readonly says: string
+  readonly symbol?: string | undefined
+  readonly unit?: UnitChoice | undefined
+  readonly fixedUnit?: Unit | undefined
+  readonly to?: Unit | undefined
+  readonly same?: Entity | undefined
+}
+
+/** The entity of a step: a new one, or the one that the other side of a branch has already declared. */
+export function declare(stage: Stage, about: Declared): Entity {
+  const known = stage.scope.names.get(about.name)
+  if (known) {
+    if (!('kind' in known) || known.dimension !== about.dimension)
+      throw moduleFault(stage, `\`${about.name}\` has two meanings`)
+    return known
+  }
+  const { draft, row } = stage
+  const name = row ? `${about.name}_${row.index + 1}` : about.name
+  const unit = about.fixedUnit ?? resultUnit(draft, { dimension: about.dimension, choice: about.unit, to: about.to })
+  if (unit.dimension !== about.dimension)
+    throw moduleFault(stage, `\`${about.name}\` cannot be shown in \`${unit.text}\``)
+  const entity: Entity = {
+    kind: 'number',
+    key: `${stage.blockName}.${name}`,
+    name,
+    block: stage.block,
+    origin: 'step',
+    slot: newSlot(draft),
+    dimension: about.dimension,
+    point: false,
+    unit,
+    symbol: symbolOf(about.symbol ?? about.name, row),
+    says: about.says,
+    place: stage.place,
+    ...(row ? { row } : {}),
+    ...(about.same ? { same: about.same } : {}),
+  }
+  stage.scope.names.set(about.name, entity)
+  if (stage.all.has(name)) throw moduleFault(stage, `\`${name}\` is given twice`)
+  stage.all.set(name, entity)
+  draft.names.set(entity.key, entity)
+  return entity
+}
+
+/** Whether a condition holds: known from words at once, or a slot of truth that an op fills. */
+export function judge(stage: Stage, condition: Condition): Judged {
+  if ('given' in condition) return { known: isGiven(stage.scope, condition.given) }
+  if ('choice' in condition) {
+    const word = wordIn(stage.scope, condition.choice)
+    if (word === undefined) throw moduleFault(stage, `no choice is called \`${condition.choice}\``)
+    return { known: condition.is.includes(word) }
+  }
+  return { slot: truthOf(stage, condition.formula).slot }
+}
+
+/** A comparison of the module with the slot that holds its truth: 1, 0, or NaN where an operand has no value. */
+export function truthOf(stage: Stage, text: string) {
+  const sound = soundStep(stage, text)
+  if (sound.result.kind !== 'truth') throw moduleFault(stage, `\`${text}\` is not a comparison`)
+  const slot = newSlot(stage.draft)
+  pushOp(stage.draft, stage, slots => {
+    slots[slot] = sound.compiled(slots)
+  })
+  return { ...sound, slot }
+}

@@ -1,0 +1,59 @@
+import type { Place } from '../diagnostic/diagnostic.ts'
+import { compileNode } from '../formula/compile.ts'
+import type { Node } from '../formula/types.ts'
+import type { Citation } from '../modules/sources.ts'
+import { type Draft, type Find, proveIn, resultUnit, seatOf } from './draft.ts'
+import { findFor, type Stage, truthOf } from './module-scope.ts'
+import type { Operands, PlannedCheck } from './plan-types.ts'
+
+/** Plans a check of a module. */
+export function planCheck(
+  stage: Stage,
+  about: { name: string; formula: string; says: string; place: Place; source?: Citation },
+): void {
+  const { formula, operands, compiled, slot } = truthOf(stage, about.formula)
+  const sides = sidesOf(stage.draft, formula.tree, { operands, find: findFor(stage) })
+  const { guards, row } = stage
+  const { name, says, place, source } = about
+  stage.lines.push({
+    kind: 'check',
+    name,
+    formula,
+    operands,
+    compiled,
+    slot,
+    guards,
+    says,
+    place,
+    ...(sides ? { sides } : {}),
+    ...(source ? { source } : {}),
+    ...(row ? { row } : {}),
+  })
+}
+
+/** Demand and capacity of a single comparison with `<`, `<=`, `>` or `>=`: the smaller side is the demand. */
+export function sidesOf(draft: Draft, tree: Node, about: { operands: Operands; find: Find }): PlannedCheck['sides'] {
+  if (tree.kind !== 'comparison' || tree.op === '==' || tree.op === '!=') return undefined
+  const demandLeft = tree.op === '<' || tree.op === '<='
+  const [demand, capacity] = demandLeft ? [tree.left, tree.right] : [tree.right, tree.left]
+  const unit = unitOfSide(demand, about.operands) ?? unitOfSide(capacity, about.operands)
+  const seat = (name: string) => {
+    const found = about.find(name)
+    if (!found) throw new Error(`check: nothing is called \`${name}\``)
+    return seatOf(found)
+  }
+  const plain = unit ?? resultUnit(draft, { dimension: dimensionOfSide(demand, about.find) })
+  return { demand: compileNode(demand, seat), capacity: compileNode(capacity, seat), unit: plain, demandLeft }
+}
+
+function unitOfSide(side: Node, operands: Operands) {
+  if (side.kind === 'quantity') return side.unit
+  const found = side.kind === 'name' ? operands.get(side.name) : undefined
+  return found && 'kind' in found && found.kind === 'number' ? found.unit : undefined
+}
+
+function dimensionOfSide(side: Node, find: Find) {
+  const proof = proveIn({ text: '', tree: side, names: [] }, find)
+  if (!proof.ok || proof.result.kind !== 'value') throw new Error('a side of a check is a number')
+  return proof.result.dimension
+}

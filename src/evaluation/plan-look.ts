@@ -1,0 +1,65 @@
+import type { LookStep } from '../modules/module.ts'
+import { type Looked, lookIn } from '../modules/numerics/look-in.ts'
+import type { Axis, Table } from '../modules/table.ts'
+import { fromUnit, inUnit } from '../quantity/to-unit.ts'
+import { ownUnit, pushOp } from './draft.ts'
+import { declare, findIn, moduleFault, type Stage, wordIn } from './module-scope.ts'
+import type { Entity } from './plan-types.ts'
+
+/** Plans a look-up: a word picks its row or column at once, a number is interpolated when it is known. */
+export function planLook(stage: Stage, step: LookStep): void {
+  const { table } = step
+  const tableUnit = ownUnit(table.unit)
+  const gives = declare(stage, {
+    ...step,
+    dimension: tableUnit.dimension,
+    fixedUnit: step.unit ? undefined : tableUnit,
+  })
+  const rowKey = keyOf(stage, { axis: table.row, name: step.row })
+  const columnKey = table.column && keyOf(stage, { axis: table.column, name: step.column ?? '' })
+  pushOp(stage.draft, stage, slots => {
+    const found = lookAt({ table, rowKey, columnKey }, slots)
+    slots[gives.slot] = found.ok ? fromUnit(found.value, tableUnit) : Number.NaN
+  })
+  const { guards, place, row } = stage
+  stage.lines.push({
+    kind: 'look',
+    gives,
+    table,
+    rowKey,
+    tableUnit,
+    guards,
+    says: step.says,
+    place,
+    source: table.source,
+    ...(columnKey === undefined ? {} : { columnKey }),
+    ...(row ? { row } : {}),
+  })
+}
+
+/** The look-up at the numbers now in the slots. */
+export function lookAt(
+  line: { readonly table: Table; readonly rowKey: number | Entity; readonly columnKey?: number | Entity | undefined },
+  slots: Float64Array,
+): Looked {
+  const at = (axis: Axis | undefined, key: number | Entity | undefined) =>
+    axis?.kind === 'numbers' && typeof key === 'object'
+      ? { value: inUnit(slots[key.slot] ?? Number.NaN, ownUnit(axis.unit)) }
+      : (key as number | undefined)
+  return lookIn(line.table, { row: at(line.table.row, line.rowKey), column: at(line.table.column, line.columnKey) })
+}
+
+function keyOf(stage: Stage, about: { axis: Axis; name: string }): number | Entity {
+  const { axis, name } = about
+  if (axis.kind === 'words') {
+    const word = wordIn(stage.scope, name)
+    const index = word === undefined ? -1 : axis.keys.indexOf(word)
+    if (index < 0) throw moduleFault(stage, `\`${name}\` does not pick a key of the axis "${axis.says}"`)
+    return index
+  }
+  const found = findIn(stage.scope, name)
+  if (!found || !('kind' in found)) throw moduleFault(stage, `no value is called \`${name}\``)
+  if (found.dimension !== ownUnit(axis.unit).dimension)
+    throw moduleFault(stage, `\`${name}\` has not the dimension of the axis "${axis.says}"`)
+  return found
+}

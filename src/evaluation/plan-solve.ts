@@ -1,0 +1,106 @@
+import type { Method, Solved } from '../modules/method.ts'
+import type { SolveStep } from '../modules/module.ts'
+import { ownDimension, pushOp } from './draft.ts'
+import { declare, findIn, moduleFault, type Stage, soundStep, wordIn } from './module-scope.ts'
+import type { Entity, PlannedSolve } from './plan-types.ts'
+
+/** Plans a numerical method: what it takes is proved; its answers are kept by the numbers it took. */
+export function planSolve(stage: Stage, step: SolveStep): void {
+  const words: Record<string, string> = {}
+  for (const [name, word] of Object.entries(step.words ?? {})) {
+    const text = 'word' in word ? word.word : wordIn(stage.scope, word.choice)
+    if (text === undefined) throw moduleFault(stage, `method ${step.method.id}: no word for \`${name}\``)
+    words[name] = text
+  }
+  const numbers = Object.entries(step.takes).map(([name, taken]) => takenOf(stage, step, { name, taken }))
+  const takes: PlannedSolve['takes'] = [
+    ...numbers.map(({ name, value, says }) => ({ name, says, value })),
+    ...Object.entries(words).map(([name, value]) => ({ name, says: name.replaceAll('_', ' '), value })),
+  ]
+  const gives = Object.entries(step.gives).map(([name, given]) => ({
+    name,
+    entity: declare(stage, { ...given, dimension: ownDimension(given.dimension) }),
+  }))
+  const solve = keepAnswers(step.method, words, numbers)
+  pushOp(stage.draft, stage, slots => {
+    const answer = solve(slots)
+    for (const { name, entity } of gives)
+      slots[entity.slot] = answer.ok ? (answer.values[name] ?? Number.NaN) : Number.NaN
+  })
+  const { guards, place, row } = stage
+  const { says, source } = step
+  stage.lines.push({
+    kind: 'solve',
+    step,
+    takes,
+    gives,
+    solve,
+    guards,
+    says,
+    place,
+    ...(source ? { source } : {}),
+    ...(row ? { row } : {}),
+  })
+}
+
+interface Taken {
+  readonly name: string
+  readonly says: string
+  readonly value: Entity | readonly Entity[]
+  readonly read: (slots: Float64Array) => number | readonly number[]
+}
+
+function takenOf(
+  stage: Stage,
+  step: SolveStep,
+  about: { name: string; taken: string | { readonly list: string } },
+): Taken {
+  const { name, taken } = about
+  const dimension = ownDimension(step.method.takes[name] ?? '')
+  if (typeof taken !== 'string') {
+    const rows = findIn(stage.scope, taken.list)
+    if (!rows || 'kind' in rows)
+      throw moduleFault(stage, `method ${step.method.id}: no list is called \`${taken.list}\``)
+    if (rows.some(entity => entity.dimension !== dimension))
+      throw moduleFault(stage, `method ${step.method.id}: \`${name}\` has another dimension`)
+    return {
+      name,
+      says: rows[0]?.says ?? name,
+      value: rows,
+      read: slots => rows.map(entity => slots[entity.slot] ?? Number.NaN),
+    }
+  }
+  const { operands, compiled, result, formula } = soundStep(stage, taken)
+  if (result.kind !== 'value' || result.dimension !== dimension)
+    throw moduleFault(stage, `method ${step.method.id}: \`${name}\` has another dimension`)
+  const value = formula.tree.kind === 'name' ? operands.get(formula.tree.name) : undefined
+  if (!value || !('kind' in value) || value.kind !== 'number')
+    throw moduleFault(stage, `method ${step.method.id}: \`${name}\` takes a named value`)
+  return { name, says: value.says, value, read: compiled }
+}
+
+const kept = 64
+
+/** Runs the method once for equal numbers; remembers the latest answers only. */
+function keepAnswers(
+  method: Method,
+  words: Readonly<Record<string, string>>,
+  numbers: readonly Taken[],
+): (slots: Float64Array) => Solved {
+  const answers = new Map<string, Solved>()
+  return slots => {
+    const values = numbers.map(({ name, read }) => [name, read(slots)] as const)
+    const key = JSON.stringify(values)
+    const known = answers.get(key)
+    if (known) return known
+    const finite = values.every(([, value]) =>
+      typeof value === 'number' ? Number.isFinite(value) : value.every(Number.isFinite),
+    )
+    const answer: Solved = finite
+      ? method.run(Object.fromEntries(values), words)
+      : { ok: false, says: 'a value it takes is not known' }
+    if (answers.size >= kept) answers.delete(answers.keys().next().value ?? '')
+    answers.set(key, answer)
+    return answer
+  }
+}

@@ -1,0 +1,141 @@
+import type { Statement } from '../notebook/types.ts'
+import { dimensionWords } from '../quantity/dimension-names.ts'
+import { sameAs, soundFormula } from './author-formula.ts'
+import type { Definition } from './define.ts'
+import { breakKey, type Draft, newSlot, pushOp, resultUnit } from './draft.ts'
+import { readLiteral } from './literal.ts'
+import { sidesOf } from './plan-check.ts'
+import type { Entity, PlannedLine } from './plan-types.ts'
+
+type StatementDefinition = Extract<Definition, { kind: 'statement' }>
+
+/** Plans one line of a work block: a step, a check, or a table of points. */
+export function planStatement(draft: Draft, definition: StatementDefinition): void {
+  const { statement } = definition
+  if (statement.kind === 'table') planTable(draft, definition, statement)
+  else if (statement.kind === 'step') planStep(draft, definition, statement)
+  else planOwnCheck(draft, definition, statement)
+}
+
+/** Lines stand in the author's order, whatever order they are planned in. */
+function addLine(draft: Draft, definition: StatementDefinition, line: PlannedLine): void {
+  const planned = draft.blocks[definition.block]
+  const lines = [...(planned?.kind === 'work' ? planned.lines : []), line].sort(
+    (a, b) => a.place.offset - b.place.offset,
+  )
+  draft.blocks[definition.block] = { kind: 'work', index: definition.block, lines }
+}
+
+const blockNameOf = (draft: Draft, definition: StatementDefinition): string =>
+  draft.notebook.blocks[definition.block]?.name.text ?? ''
+
+function planStep(
+  draft: Draft,
+  definition: StatementDefinition,
+  statement: Extract<Statement, { kind: 'step' }>,
+): void {
+  const { key, block, reading, place } = definition
+  const sound = reading && soundFormula(draft, reading, { key, block: blockNameOf(draft, definition) })
+  if (!sound) return
+  if (sound.result.kind !== 'value') {
+    const says = `\`${statement.name.text}\` must be a number; this is ${sound.result.kind === 'truth' ? 'a comparison' : `a ${sound.result.kind}`}`
+    breakKey(draft, key, { rule: 'value-kind', severity: 'error', place: statement.formula.place, says })
+    return
+  }
+  const { formula, operands, compiled } = sound
+  const { dimension } = sound.result
+  const same = sameAs(sound)
+  const name = statement.name.text
+  const remark = statement.remark?.text ?? ''
+  const gives: Entity = {
+    kind: 'number',
+    key,
+    name,
+    block,
+    origin: 'step',
+    slot: newSlot(draft),
+    dimension,
+    point: sound.result.point === true,
+    unit: resultUnit(draft, { dimension, to: formula.to ?? same?.unit }),
+    symbol: name,
+    says: remark,
+    place,
+    ...(same ? { same } : {}),
+  }
+  pushOp(draft, { guards: [], second: false }, slots => {
+    slots[gives.slot] = compiled(slots)
+  })
+  draft.names.set(key, gives)
+  addLine(draft, definition, { kind: 'formula', gives, formula, operands, compiled, guards: [], says: remark, place })
+}
+
+function planOwnCheck(
+  draft: Draft,
+  definition: StatementDefinition,
+  statement: Extract<Statement, { kind: 'check' }>,
+): void {
+  const { key, reading, place, index } = definition
+  const sound = reading && soundFormula(draft, reading, { key, block: blockNameOf(draft, definition) })
+  if (!sound) return
+  if (sound.result.kind !== 'truth') {
+    const got = sound.result.kind === 'value' ? dimensionWords(sound.result.dimension) : `a ${sound.result.kind}`
+    breakKey(draft, key, {
+      rule: 'statement-unread',
+      severity: 'error',
+      place: statement.formula.place,
+      says: `This line is neither a step nor a check: it is ${got} without a name`,
+      help: 'Write `name = …` to keep the value, or a comparison to check it',
+    })
+    return
+  }
+  const { formula, operands, compiled } = sound
+  const slot = newSlot(draft)
+  pushOp(draft, { guards: [], second: false }, slots => {
+    slots[slot] = compiled(slots)
+  })
+  const sides = sidesOf(draft, formula.tree, { operands, find: name => operands.get(name) })
+  const says = statement.remark?.text ?? formula.text
+  addLine(draft, definition, {
+    kind: 'check',
+    name: `check_${index + 1}`,
+    formula,
+    operands,
+    compiled,
+    slot,
+    guards: [],
+    says,
+    place,
+    ...(sides ? { sides } : {}),
+  })
+}
+
+function planTable(
+  draft: Draft,
+  definition: StatementDefinition,
+  statement: Extract<Statement, { kind: 'table' }>,
+): void {
+  const { key, block, place } = definition
+  const points = statement.points.map(([x, y]) => ({ at: x.place, x: readLiteral(x.text), y: readLiteral(y.text) }))
+  const bad = points.find(
+    ({ x, y }) => !x || !y || x.dimension !== points[0]?.x?.dimension || y.dimension !== points[0]?.y?.dimension,
+  )
+  const xs = points.map(({ x }) => x?.si ?? Number.NaN)
+  const falling = points.findIndex((_, index) => index > 0 && !((xs[index] ?? 0) > (xs[index - 1] ?? 0)))
+  if (bad || points.length < 2 || falling > 0) {
+    const says = bad
+      ? 'A point of a table is two quantities, of the same dimensions in every point'
+      : 'A table has two or more points, the first quantity rising'
+    breakKey(draft, key, {
+      rule: 'value-kind',
+      severity: 'error',
+      place: (bad ?? points[falling] ?? { at: place }).at,
+      says,
+    })
+    return
+  }
+  const from = points[0]?.x?.dimension
+  const to = points[0]?.y?.dimension
+  if (!from || !to) return
+  const y = points.map(point => point.y?.si ?? Number.NaN)
+  draft.names.set(key, { kind: 'points', key, name: statement.name.text, block, from, to, x: xs, y, place })
+}

@@ -1,0 +1,185 @@
+import type { CarriedStep, EachStep, FormulaStep, Step, TakeStep, WhenStep } from '../modules/module.ts'
+import { newSlot, pushOp } from './draft.ts'
+import {
+  declare,
+  findIn,
+  judge,
+  type ListRow,
+  moduleFault,
+  newScope,
+  type Stage,
+  soundStep,
+  truthOf,
+  wordIn,
+} from './module-scope.ts'
+import { planCheck } from './plan-check.ts'
+import { planLook } from './plan-look.ts'
+import { planSolve } from './plan-solve.ts'
+import type { Entity, PlannedFormula } from './plan-types.ts'
+
+/** Plans steps in the order of the book: each proved, given its slot, its line and what to do when numbers are known. */
+export function planSteps(stage: Stage, steps: readonly Step[]): void {
+  for (const step of steps) planStep(stage, step)
+}
+
+function planStep(stage: Stage, step: Step): void {
+  switch (step.kind) {
+    case 'step':
+      planFormula(stage, step)
+      return
+    case 'look':
+      planLook(stage, step)
+      return
+    case 'each':
+      planEach(stage, step)
+      return
+    case 'carried':
+      planCarried(stage, step)
+      return
+    case 'take':
+      planTake(stage, step)
+      return
+    case 'when':
+      planWhen(stage, step)
+      return
+    case 'solve':
+      planSolve(stage, step)
+      return
+    case 'check':
+      planCheck(stage, { ...step, place: stage.place })
+      return
+  }
+}
+
+/** One formula line; `text` may differ from the step's own (a value carried from the row before). */
+function planFormula(stage: Stage, step: Omit<FormulaStep, 'kind'>): Entity {
+  const sound = soundStep(stage, step.formula)
+  if (sound.result.kind !== 'value') throw moduleFault(stage, `\`${step.name}\` is not a number`)
+  const { formula, operands, compiled } = sound
+  const gives = declare(stage, { ...step, dimension: sound.result.dimension, to: formula.to })
+  pushOp(stage.draft, stage, slots => {
+    slots[gives.slot] = compiled(slots)
+  })
+  const { guards, place, row } = stage
+  const { says, source } = step
+  const line: PlannedFormula = {
+    kind: 'formula',
+    gives,
+    formula,
+    operands,
+    compiled,
+    guards,
+    says,
+    place,
+    ...(source ? { source } : {}),
+    ...(row ? { row } : {}),
+  }
+  stage.lines.push(line)
+  return gives
+}
+
+function planEach(stage: Stage, step: EachStep): void {
+  for (const { scope, row } of rowsOf(stage, step.list)) planSteps({ ...stage, scope, row }, step.steps)
+  gatherRows(stage, step.list)
+}
+
+function rowsOf(stage: Stage, list: string): readonly ListRow[] {
+  const rows = stage.scope.lists.get(list)
+  if (!rows) throw moduleFault(stage, `no list is called \`${list}\``)
+  return rows
+}
+
+/** Every number that all rows have, as a list in the outer scope: `layers.x`. */
+export function gatherRows(stage: Stage, list: string): void {
+  const scopes = rowsOf(stage, list)
+  for (const name of scopes[0]?.scope.names.keys() ?? []) {
+    const entities = scopes
+      .map(({ scope }) => scope.names.get(name))
+      .filter(found => found !== undefined && 'kind' in found)
+    if (entities.length !== scopes.length) continue
+    stage.scope.names.set(`${list}.${name}`, entities)
+    const { block, place } = stage
+    const key = `${stage.blockName}.${name}`
+    if (!stage.draft.names.has(key)) stage.draft.names.set(key, { kind: 'rows', key, name, block, entities, place })
+  }
+}
+
+function planCarried(stage: Stage, step: CarriedStep): void {
+  const { before } = stage.scope
+  if (!before) {
+    planFormula(stage, { ...step, formula: step.first })
+    return
+  }
+  const last = before.names.get(step.next)
+  if (!last || !('kind' in last))
+    throw moduleFault(stage, `\`${step.name}\` carries \`${step.next}\`, which the rows do not have`)
+  planHanded(stage, { ...step, from: last })
+}
+
+function planTake(stage: Stage, step: TakeStep): void {
+  const rows = findIn(stage.scope, `${step.list}.${step.of}`)
+  const from = rows && !('kind' in rows) ? rows.at(step.from === 'first' ? 0 : -1) : undefined
+  if (!from) throw moduleFault(stage, `\`${step.name}\` takes \`${step.of}\`, which no row of \`${step.list}\` has`)
+  planHanded(stage, { ...step, from })
+}
+
+/** A value handed on unchanged: its formula is the other value's name. */
+function planHanded(stage: Stage, step: Omit<TakeStep | CarriedStep, 'kind'> & { from: Entity; name: string }): void {
+  const scope = newScope(stage.scope)
+  scope.names.set(step.from.name, step.from)
+  const sound = soundStep({ ...stage, scope }, step.from.name)
+  const { formula, operands, compiled } = sound
+  const gives = declare(stage, {
+    ...step,
+    dimension: step.from.dimension,
+    same: step.from,
+    to: step.unit ? undefined : step.from.unit,
+  })
+  pushOp(stage.draft, stage, slots => {
+    slots[gives.slot] = compiled(slots)
+  })
+  const { guards, place, row } = stage
+  stage.lines.push({
+    kind: 'formula',
+    gives,
+    formula,
+    operands,
+    compiled,
+    guards,
+    says: step.says,
+    place,
+    ...(row ? { row } : {}),
+  })
+}
+
+function planWhen(stage: Stage, step: WhenStep): void {
+  const { condition, says } = step
+  const { guards, place, row } = stage
+  const rows = row ? { row } : {}
+  if (!('formula' in condition)) {
+    const judged = judge(stage, condition)
+    const holds = 'known' in judged && judged.known
+    const side = holds ? step.yes : step.no
+    if (side.length === 0) return
+    const because =
+      'given' in condition
+        ? `\`${condition.given}\` is ${holds ? 'given' : 'not given'}`
+        : `\`${condition.choice}\` is ${wordIn(stage.scope, condition.choice)}`
+    stage.lines.push({ kind: 'branch', chosen: { holds, because }, guards, says, place, ...rows })
+    planSteps(stage, side)
+    return
+  }
+  const test = truthOf(stage, condition.formula)
+  stage.lines.push({ kind: 'branch', test, guards, says, place, ...rows })
+  planSteps(guardedBy(stage, test.slot, 1), step.yes)
+  planSteps(guardedBy(stage, test.slot, 0), step.no)
+}
+
+/** The same stage, evaluated only where the truth in a slot is `is`. */
+export function guardedBy(stage: Stage, truth: number, is: 0 | 1): Stage {
+  const guard = newSlot(stage.draft)
+  pushOp(stage.draft, stage, slots => {
+    slots[guard] = slots[truth] === is ? 1 : 0
+  })
+  return { ...stage, guards: [...stage.guards, guard] }
+}

@@ -1,0 +1,64 @@
+import type { Diagnostic } from '../diagnostic/diagnostic.ts'
+import type { Module } from '../modules/module.ts'
+import type { Notebook } from '../notebook/types.ts'
+import { type Definition, define } from './define.ts'
+import { type Draft, newDraft, stopKey } from './draft.ts'
+import { order } from './order.ts'
+import { planAssumption } from './plan-assumption.ts'
+import { planInput } from './plan-input.ts'
+import { planModule } from './plan-module.ts'
+import { planStatement } from './plan-statement.ts'
+import type { Plan } from './plan-types.ts'
+
+/**
+ * Names, dimensions and order of a whole notebook, before any number: every formula is proved and compiled once.
+ * Faults are collected; what does not depend on them is planned all the same.
+ */
+export function plan(notebook: Notebook, modules: readonly Module[]): Plan {
+  const defined = define(notebook, modules)
+  const ordered = order(defined.definitions, notebook)
+  const draft = newDraft(notebook)
+  draft.diagnostics.push(...defined.diagnostics, ...ordered.diagnostics)
+  for (const [key, fault] of [...defined.broken, ...ordered.rings]) draft.broken.set(key, fault)
+  for (const definition of ordered.order) planDefinition(draft, definition)
+  const { system, ops, blocks, names, ranges, broken } = draft
+  const start = Float64Array.from(draft.start)
+  return {
+    notebook,
+    system,
+    slots: start.length,
+    start,
+    ops,
+    blocks,
+    names,
+    ranges,
+    broken,
+    diagnostics: withStops(draft),
+  }
+}
+
+function planDefinition(draft: Draft, definition: Definition): void {
+  switch (definition.kind) {
+    case 'assumption':
+      planAssumption(draft, definition)
+      return
+    case 'input':
+      planInput(draft, definition)
+      return
+    case 'statement':
+      planStatement(draft, definition)
+      return
+    case 'module': {
+      const cause = definition.uses.map(use => draft.broken.get(use.name)).find(fault => fault !== undefined)
+      if (cause) stopKey(draft, definition.key, cause)
+      else planModule(draft, definition)
+    }
+  }
+}
+
+function withStops(draft: Draft): Diagnostic[] {
+  return draft.diagnostics.map(fault => {
+    const stops = draft.stopped.get(fault)
+    return stops ? { ...fault, stops } : fault
+  })
+}
