@@ -1,0 +1,18 @@
+/** Legendre polynomials P_0 to P_n and their first derivatives at one place of -1 to 1. */
+export type LegendreValues = { readonly value: Float64Array; readonly slope: Float64Array }
+
+/**
+ * Values and slopes of P_0 to P_`degree` at `s` (-1 to 1, ends included).
+ * Source: three-term recurrence and P'_{k+1} = P'_{k-1} + (2k+1) P_k (NIST Digital Library of Mathematical Functions, 18.9; memory).
+ */
+export function legendre(degree: number, s: number): LegendreValues {
+  const value = new Float64Array(degree + 1)
+  const slope = new Float64Array(degree + 1)
+  value[0] = 1
+  for (let k = 0; k < degree; k++) {
+    const [older, old] = k > 0 ? [value[k - 1] as number, value[k] as number] : [0, 1]
+    value[k + 1] = ((2 * k + 1) * s * old - k * older) / (k + 1)
+    slope[k + 1] = (k > 0 ? (slope[k - 1] as number) : 0) + (2 * k + 1) * old
+  }
+  return { value, slope }
+}
