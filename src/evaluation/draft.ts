@@ -10,7 +10,17 @@ import { dimensionByName } from '../quantity/dimension-names.ts'
 import { displayUnit } from '../quantity/display-unit.ts'
 import type { Dimension, System, Unit } from '../quantity/types.ts'
 import { readUnit } from '../quantity/unit.ts'
-import type { Entity, Named, Op, Operands, PlannedBlock, PlannedInput, PlannedRange, Points } from './plan-types.ts'
+import type {
+  Entity,
+  Named,
+  Op,
+  Operands,
+  PlannedBlock,
+  PlannedInput,
+  PlannedLine,
+  PlannedRange,
+  Points,
+} from './plan-types.ts'
 
 /** A plan while it is being made. */
 export interface Draft {
@@ -22,6 +32,8 @@ export interface Draft {
   readonly names: Map<string, Named>
   readonly broken: Map<string, Diagnostic>
   readonly ranges: PlannedRange[]
+  /** Every line in the order of evaluation. */
+  readonly trail: PlannedLine[]
   readonly diagnostics: Diagnostic[]
   /** How many values each fault has stopped. */
   readonly stopped: Map<Diagnostic, number>
@@ -40,6 +52,7 @@ export const newDraft = (notebook: Notebook): Draft => ({
   names: new Map(),
   broken: new Map(),
   ranges: [],
+  trail: [],
   diagnostics: [],
   stopped: new Map(),
   inputs: new Map(),

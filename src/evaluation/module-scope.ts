@@ -136,6 +136,12 @@ export function declare(stage: Stage, about: Declared): Entity {
   return entity
 }
 
+/** Adds a line to the block's working. */
+export function addLine(stage: Stage, line: PlannedLine): void {
+  stage.lines.push(line)
+  stage.draft.trail.push(line)
+}
+
 /** Whether a condition holds: known from words at once, or a slot of truth that an op fills. */
 export function judge(stage: Stage, condition: Condition): Judged {
   if ('given' in condition) return { known: isGiven(stage.scope, condition.given) }

@@ -3,7 +3,7 @@ import { compileNode } from '../formula/compile.ts'
 import type { Node } from '../formula/types.ts'
 import type { Citation } from '../modules/sources.ts'
 import { type Draft, type Find, proveIn, resultUnit, seatOf } from './draft.ts'
-import { findFor, type Stage, truthOf } from './module-scope.ts'
+import { addLine, findFor, type Stage, truthOf } from './module-scope.ts'
 import type { Operands, PlannedCheck } from './plan-types.ts'
 
 /** Plans a check of a module. */
@@ -15,7 +15,7 @@ export function planCheck(
   const sides = sidesOf(stage.draft, formula.tree, { operands, find: findFor(stage) })
   const { guards, row } = stage
   const { name, says, place, source } = about
-  stage.lines.push({
+  addLine(stage, {
     kind: 'check',
     name,
     formula,

@@ -203,5 +203,18 @@ function lineOf(
   if (entity.same) return undefined
   const { formula, operands } = sound
   const row = field.row ? { row: field.row } : {}
-  return { kind: 'formula', gives: entity, formula, operands, compiled, guards: [], says, place: entity.place, ...row }
+  const { place } = entity
+  const line: PlannedFormula = {
+    kind: 'formula',
+    gives: entity,
+    formula,
+    operands,
+    compiled,
+    guards: [],
+    says,
+    place,
+    ...row,
+  }
+  draft.trail.push(line)
+  return line
 }

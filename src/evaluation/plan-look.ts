@@ -3,7 +3,7 @@ import { type Looked, lookIn } from '../modules/numerics/look-in.ts'
 import type { Axis, Table } from '../modules/table.ts'
 import { fromUnit, inUnit } from '../quantity/to-unit.ts'
 import { ownUnit, pushOp } from './draft.ts'
-import { declare, findIn, moduleFault, type Stage, wordIn } from './module-scope.ts'
+import { addLine, declare, findIn, moduleFault, type Stage, wordIn } from './module-scope.ts'
 import type { Entity } from './plan-types.ts'
 
 /** Plans a look-up: a word picks its row or column at once, a number is interpolated when it is known. */
@@ -22,7 +22,7 @@ export function planLook(stage: Stage, step: LookStep): void {
     slots[gives.slot] = found.ok ? fromUnit(found.value, tableUnit) : Number.NaN
   })
   const { guards, place, row } = stage
-  stage.lines.push({
+  addLine(stage, {
     kind: 'look',
     gives,
     table,

@@ -1,7 +1,7 @@
 import type { Method, Solved } from '../modules/method.ts'
 import type { SolveStep } from '../modules/module.ts'
 import { ownDimension, pushOp } from './draft.ts'
-import { declare, findIn, moduleFault, type Stage, soundStep, wordIn } from './module-scope.ts'
+import { addLine, declare, findIn, moduleFault, type Stage, soundStep, wordIn } from './module-scope.ts'
 import type { Entity, PlannedSolve } from './plan-types.ts'
 
 /** Plans a numerical method: what it takes is proved; its answers are kept by the numbers it took. */
@@ -29,7 +29,7 @@ export function planSolve(stage: Stage, step: SolveStep): void {
   })
   const { guards, place, row } = stage
   const { says, source } = step
-  stage.lines.push({
+  addLine(stage, {
     kind: 'solve',
     step,
     takes,

@@ -19,6 +19,7 @@ export function planStatement(draft: Draft, definition: StatementDefinition): vo
 
 /** Lines stand in the author's order, whatever order they are planned in. */
 function addLine(draft: Draft, definition: StatementDefinition, line: PlannedLine): void {
+  draft.trail.push(line)
   const planned = draft.blocks[definition.block]
   const lines = [...(planned?.kind === 'work' ? planned.lines : []), line].sort(
     (a, b) => a.place.offset - b.place.offset,

@@ -1,6 +1,7 @@
 import type { CarriedStep, EachStep, FormulaStep, Step, TakeStep, WhenStep } from '../modules/module.ts'
 import { newSlot, pushOp } from './draft.ts'
 import {
+  addLine,
   declare,
   findIn,
   judge,
@@ -74,7 +75,7 @@ function planFormula(stage: Stage, step: Omit<FormulaStep, 'kind'>): Entity {
     ...(source ? { source } : {}),
     ...(row ? { row } : {}),
   }
-  stage.lines.push(line)
+  addLine(stage, line)
   return gives
 }
 
@@ -139,7 +140,7 @@ function planHanded(stage: Stage, step: Omit<TakeStep | CarriedStep, 'kind'> & {
     slots[gives.slot] = compiled(slots)
   })
   const { guards, place, row } = stage
-  stage.lines.push({
+  addLine(stage, {
     kind: 'formula',
     gives,
     formula,
@@ -165,12 +166,12 @@ function planWhen(stage: Stage, step: WhenStep): void {
       'given' in condition
         ? `\`${condition.given}\` is ${holds ? 'given' : 'not given'}`
         : `\`${condition.choice}\` is ${wordIn(stage.scope, condition.choice)}`
-    stage.lines.push({ kind: 'branch', chosen: { holds, because }, guards, says, place, ...rows })
+    addLine(stage, { kind: 'branch', chosen: { holds, because }, guards, says, place, ...rows })
     planSteps(stage, side)
     return
   }
   const test = truthOf(stage, condition.formula)
-  stage.lines.push({ kind: 'branch', test, guards, says, place, ...rows })
+  addLine(stage, { kind: 'branch', test, guards, says, place, ...rows })
   planSteps(guardedBy(stage, test.slot, 1), step.yes)
   planSteps(guardedBy(stage, test.slot, 0), step.no)
 }

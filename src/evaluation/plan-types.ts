@@ -274,6 +274,8 @@ export interface Plan {
   readonly blocks: readonly (PlannedBlock | undefined)[]
   readonly names: ReadonlyMap<string, Named>
   readonly ranges: readonly PlannedRange[]
+  /** Every line in the order of evaluation. */
+  readonly trail: readonly PlannedLine[]
   readonly diagnostics: readonly Diagnostic[]
   /** What could not be planned: a key, or a block's name, to the fault that stopped it. */
   readonly broken: ReadonlyMap<string, Diagnostic>

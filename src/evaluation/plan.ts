@@ -21,20 +21,10 @@ export function plan(notebook: Notebook, modules: readonly Module[]): Plan {
   draft.diagnostics.push(...defined.diagnostics, ...ordered.diagnostics)
   for (const [key, fault] of [...defined.broken, ...ordered.rings]) draft.broken.set(key, fault)
   for (const definition of ordered.order) planDefinition(draft, definition)
-  const { system, ops, blocks, names, ranges, broken } = draft
+  const { system, ops, blocks, names, ranges, trail, broken } = draft
   const start = Float64Array.from(draft.start)
-  return {
-    notebook,
-    system,
-    slots: start.length,
-    start,
-    ops,
-    blocks,
-    names,
-    ranges,
-    broken,
-    diagnostics: withStops(draft),
-  }
+  const diagnostics = withStops(draft)
+  return { notebook, system, slots: start.length, start, ops, blocks, names, ranges, trail, broken, diagnostics }
 }
 
 function planDefinition(draft: Draft, definition: Definition): void {
