@@ -80,8 +80,9 @@ export type FunctionName =
 export interface Formula {
   readonly text: string
   readonly tree: Node
-  /** The unit after `to`, where one stands. */
+  /** The unit after `to`, where one stands, and its place. */
   readonly to?: Unit
+  readonly toSpan?: Span
   readonly names: readonly string[]
 }
 
@@ -98,6 +99,8 @@ export interface Fault {
   readonly span: Span
   readonly says: string
   readonly help?: string
+  /** The name that is unknown, so that the caller can offer the nearest one it knows. */
+  readonly name?: string
 }
 
 export type Read = { readonly ok: true; readonly formula: Formula } | { readonly ok: false; readonly fault: Fault }
@@ -106,7 +109,14 @@ export type Read = { readonly ok: true; readonly formula: Formula } | { readonly
 export type Kind =
   | { readonly kind: 'value'; readonly dimension: Dimension; readonly point?: boolean }
   | { readonly kind: 'list'; readonly dimension: Dimension }
-  | { readonly kind: 'table'; readonly from: Dimension; readonly to: Dimension }
+  | {
+      readonly kind: 'table'
+      readonly from: Dimension
+      readonly to: Dimension
+      /** True where that side of the table holds temperatures on a scale. */
+      readonly fromPoint?: boolean
+      readonly toPoint?: boolean
+    }
   | { readonly kind: 'truth' }
 
 export type Proof =
