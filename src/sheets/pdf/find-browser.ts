@@ -41,7 +41,7 @@ async function packed(source: ChromiumPackage, place: UnpackingPlace): Promise<F
   try {
     return { ok: true, pinned: true, ...(await unpackChromium(source, place)) }
   } catch (thrown) {
-    if (systemCode(thrown) === undefined) throw thrown
+    if (systemCode(thrown) === undefined || place.signal?.aborted) throw thrown
     const says = `the packed browser could not be unpacked into \`${place.cache}\`: ${messageOf(thrown)}`
     return printFailure(
       'no-browser',

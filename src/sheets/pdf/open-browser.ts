@@ -66,8 +66,11 @@ async function startIn(folder: string, environment: PrintEnvironment): Promise<O
     if (source === undefined) return noFont()
     const fontConfig = await writeFontConfig(folder, await unpackFonts(source, place))
     const root = (await lstat(folder)).uid === 0
-    const started = await startBrowser(found, { folder, variables, fontConfig, root, signal })
-    return started.ok ? handle(started, { folder, pinned: found.pinned, signal }) : started
+    const started = await startBrowser(found, { folder, variables, fontConfig, root })
+    if (!started.ok) return started
+    if (!signal?.aborted) return handle(started, { folder, pinned: found.pinned, signal })
+    await started.process.close()
+    return stopped()
   } catch (thrown) {
     if (signal?.aborted) return stopped()
     if (systemCode(thrown) === undefined) throw thrown

@@ -79,7 +79,13 @@ function parseHex(text: string, at: number): Parsed {
   const digits = text.slice(at + 1, close).replace(/\s/g, '')
   if (close < 0 || !/^[\dA-Fa-f]*$/.test(digits))
     throw new UnreadablePdf(`a hexadecimal string at byte ${at} is broken`)
-  return { value: { kind: 'string', bytes: Buffer.from(digits, 'hex').toString('latin1') }, end: close + 1 }
+  return {
+    value: {
+      kind: 'string',
+      bytes: Buffer.from(digits.length % 2 === 0 ? digits : `${digits}0`, 'hex').toString('latin1'),
+    },
+    end: close + 1,
+  }
 }
 
 const WORD = /\/?[^\s/<>[\](){}%]+/y

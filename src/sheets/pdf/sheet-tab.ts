@@ -27,7 +27,8 @@ export async function openTab(browser: Browser, url: string): Promise<SheetTab> 
     cells: () => guarded(() => page.evaluate(readCells)),
     // biome-ignore lint/performance/useDomNodeTextContent: hidden text is not printed
     text: () => guarded(() => page.evaluate(() => document.body.innerText)),
-    fill: numbers => guarded(() => page.evaluate(fillCells, numbers)),
+    // A guess may be a whole earlier print: its PDF must not travel to the browser.
+    fill: ({ pages, pageOf }) => guarded(() => page.evaluate(fillCells, { pages, pageOf })),
     print: final => guarded(() => page.pdf(pdfOptions(final))),
     close: () => guarded(() => page.close()),
   }
@@ -48,6 +49,7 @@ async function load(page: Page, url: string): Promise<void> {
   page.on('request', request => void answer(request, url))
   await page.emulateMediaType('print')
   await page.goto(url, { waitUntil: 'load', timeout: 0 })
+  await page.evaluate(loadFaces)
 }
 
 /** Data inside the file is no request. An answer may come too late, when the tab is already closed. */
@@ -58,6 +60,12 @@ function answer(request: HTTPRequest, url: string): Promise<void> {
 
 function pdfOptions(final: boolean): Parameters<Page['pdf']>[0] {
   return { preferCSSPageSize: true, printBackground: true, tagged: final, outline: final, timeout: 0 }
+}
+
+/** Runs in the page. A face that only the page margins use is not loaded by itself, and they would print in the fall-back font. */
+async function loadFaces(): Promise<void> {
+  const faces = Array.from(document.fonts as unknown as Iterable<FontFace>)
+  await Promise.allSettled(faces.map(face => face.load()))
 }
 
 /** Runs in the page. */

@@ -58,9 +58,9 @@ export function objectOf(pdf: SkiaPdf, number: number): PdfValue {
 /** Returns the text of an object as it stands in the file, without the bytes of its stream. */
 export function rawObject(pdf: SkiaPdf, number: number): string {
   const start = valueStart(pdf, number)
-  const end = pdf.text.indexOf('\nendobj', start)
-  const stream = pdf.text.indexOf('>> stream\n', start)
-  return pdf.text.slice(start, stream >= 0 && stream < end ? stream + 2 : end)
+  const object = pdf.text.slice(start, pdf.text.indexOf('\nendobj', start))
+  const stream = object.indexOf('>> stream\n')
+  return stream < 0 ? object : object.slice(0, stream + 2)
 }
 
 /** Returns a value with a reference followed to its object. */

@@ -1,9 +1,9 @@
 import { platform } from 'node:os'
 import { join } from 'node:path'
 import { type Browser, launch } from 'puppeteer-core'
-import { diagnoseStart } from './diagnose-start.ts'
 import type { FoundBrowser } from './find-browser.ts'
-import { type PrintFailure, printFailure } from './print-failure.ts'
+import { messageOf, type PrintFailure, printFailure } from './print-failure.ts'
+import { startFailure, tryProgram } from './try-program.ts'
 
 /** What a start needs besides the browser. */
 export interface StartOptions {
@@ -13,7 +13,6 @@ export interface StartOptions {
   readonly fontConfig: string
   /** Whether the user is root, for whom the browser has no sandbox. */
   readonly root: boolean
-  readonly signal: AbortSignal | undefined
 }
 
 /** A running browser and whether its own sandbox holds it. */
@@ -44,16 +43,18 @@ export async function startBrowser(
   options: StartOptions,
 ): Promise<StartedBrowser | PrintFailure> {
   const environment = environmentOf(browser, options)
-  let thrown: unknown
+  const refusal = await tryProgram(browser, environment)
+  if (refusal) return refusal
+  let words = ''
   for (const sandboxed of sandboxesToTry(options.root)) {
     try {
-      return { ok: true, sandboxed, process: await launch(launchOptions(browser, { sandboxed, environment, options })) }
-    } catch (failed) {
-      thrown = failed
+      const process = await launch(launchOptions(browser, { sandboxed, environment, folder: options.folder }))
+      return { ok: true, sandboxed, process }
+    } catch (thrown) {
+      words = messageOf(thrown)
     }
-    if (options.signal?.aborted) return stopped()
   }
-  return diagnoseStart(browser, { environment, thrown })
+  return startFailure(browser, words)
 }
 
 /** Returns the refusal for work that the caller's signal ended. */
@@ -68,21 +69,20 @@ function sandboxesToTry(root: boolean): readonly boolean[] {
 
 function launchOptions(
   browser: FoundBrowser,
-  attempt: { sandboxed: boolean; environment: Record<string, string | undefined>; options: StartOptions },
+  attempt: { sandboxed: boolean; environment: Record<string, string | undefined>; folder: string },
 ): Parameters<typeof launch>[0] {
-  const { options } = attempt
   return {
     executablePath: browser.path,
     headless: 'shell',
-    pipe: true,
+    // No port that other users of the machine could reach. Elsewhere a port, since only with one does the library report a failed start.
+    pipe: platform() === 'linux',
     args: attempt.sandboxed ? FLAGS : [...FLAGS, '--no-sandbox'],
     env: attempt.environment,
-    userDataDir: join(options.folder, 'profile'),
+    userDataDir: join(attempt.folder, attempt.sandboxed ? 'profile-in-sandbox' : 'profile'),
     protocolTimeout: LONGEST_ANSWER,
     handleSIGINT: false,
     handleSIGTERM: false,
     handleSIGHUP: false,
-    ...(options.signal === undefined ? {} : { signal: options.signal }),
   }
 }
 

@@ -30,7 +30,8 @@ export function pdfDate(date: Date): PdfValue {
   return { kind: 'string', bytes: pdfDateText(date) }
 }
 
-/** The characters of `pdfDate`. */
+/** The characters of `pdfDate`. Throws `RangeError` where the date is none or its year has not four digits. */
 export function pdfDateText(date: Date): string {
+  if (!/^\d{4}-/.test(date.toISOString())) throw new RangeError('expected a year of four digits')
   return `D:${date.toISOString().slice(0, 19).replace(/\D/g, '')}+00'00'`
 }
