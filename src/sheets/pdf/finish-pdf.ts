@@ -15,9 +15,11 @@ export interface FinishOptions extends PackageFacts {
 
 /**
  * Returns the PDF with title, author, dates, identifier, language, metadata and attachments set by an incremental update (ISO 32000-1, 7.5.6):
- * the same bytes for the same PDF and options, always. Refuses a PDF that is not in Chromium's own plain form.
+ * the same bytes for the same PDF and options, always. Refuses a PDF that is not in Chromium's own plain form;
+ * throws `RangeError` where the SHA-256 or the date is none.
  */
 export function finishPdf(pdf: Uint8Array, options: FinishOptions): { ok: true; pdf: Uint8Array } | PrintFailure {
+  if (!/^[\da-f]{64}$/i.test(options.sha256)) throw new RangeError('expected a SHA-256 in hexadecimal')
   try {
     const skia = readSkiaPdf(pdf)
     return {

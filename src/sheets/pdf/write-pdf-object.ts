@@ -1,13 +1,18 @@
 import type { PdfValue } from './pdf-object.ts'
 
-/** Returns a value as PDF text (Latin-1), strings as hexadecimal so that no byte needs an escape. */
+/** Returns a value as PDF text: plain strings as they read, others in hexadecimal. Source: ISO 32000-1, 7.3. */
 export function writePdfValue(value: PdfValue): string {
   if (value === null || typeof value !== 'object') return String(value)
   if (!('kind' in value)) return `[${value.map(writePdfValue).join(' ')}]`
   if (value.kind === 'name') return writeName(value.name)
-  if (value.kind === 'string') return `<${Buffer.from(value.bytes, 'latin1').toString('hex').toUpperCase()}>`
+  if (value.kind === 'string') return writeString(value.bytes)
   if (value.kind === 'reference') return `${value.object} 0 R`
   return `<<${[...value.entries].map(([key, item]) => `${writeName(key)} ${writePdfValue(item)}`).join('\n')}>>`
+}
+
+function writeString(bytes: string): string {
+  if (/^[\x20-\x7E]*$/.test(bytes)) return `(${bytes.replace(/[\\()]/g, '\\$&')})`
+  return `<${Buffer.from(bytes, 'latin1').toString('hex').toUpperCase()}>`
 }
 
 function writeName(name: string): string {

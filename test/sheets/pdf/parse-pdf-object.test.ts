@@ -74,7 +74,8 @@ describe('values written', () => {
   })
 
   test('text: ASCII stays, other text becomes UTF-16 with its mark', () => {
-    expect(writePdfValue(pdfText('ab'))).toBe('<6162>')
+    expect(writePdfValue(pdfText('a (b) \\'))).toBe('(a \\(b\\) \\\\)')
+    expect(bytes(parsePdfValue(writePdfValue(pdfText('a ((b) \\')), 0))).toBe('a ((b) \\')
     expect(writePdfValue(pdfText('é'))).toBe('<FEFF00E9>')
     expect(writePdfValue(pdfText('𝑥'))).toBe('<FEFFD835DC65>')
   })
