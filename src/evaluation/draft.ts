@@ -9,7 +9,7 @@ import type { Notebook, Written } from '../notebook/types.ts'
 import { dimensionByName } from '../quantity/dimension-names.ts'
 import { displayUnit } from '../quantity/display-unit.ts'
 import type { Dimension, System, Unit } from '../quantity/types.ts'
-import { readUnit } from '../quantity/unit.ts'
+import { unitOf } from '../quantity/unit.ts'
 import type {
   Entity,
   Named,
@@ -94,20 +94,13 @@ export function ownDimension(name: string): Dimension {
   return dimension
 }
 
-/** A unit of a module's own text. Throws where it cannot be read: our own bug. */
-export function ownUnit(text: string): Unit {
-  const read = readUnit(text)
-  if (!read.ok) throw new Error(`unit \`${text}\` cannot be read`)
-  return read.unit
-}
-
 /** The unit of a result: the formula's `to`, the module's choice, or the system's. */
 export function resultUnit(
   draft: Draft,
   about: { dimension: Dimension; choice?: { SI: string; US: string } | undefined; to?: Unit | undefined },
 ): Unit {
   if (about.to) return about.to
-  if (about.choice) return ownUnit(about.choice[draft.system])
+  if (about.choice) return unitOf(about.choice[draft.system])
   return displayUnit(about.dimension, draft.system)
 }
 

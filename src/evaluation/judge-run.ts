@@ -1,10 +1,10 @@
 import type { Diagnostic, Place } from '../diagnostic/diagnostic.ts'
 import { sortDiagnostics } from '../diagnostic/sort-diagnostics.ts'
-import { entitiesOf } from './draft.ts'
 import { judgeBlocks, satisfied } from './judge-blocks.ts'
 import { lookAt } from './plan-look.ts'
 import type { Entity, Plan, PlannedCheck, PlannedLine } from './plan-types.ts'
 import { shownText } from './shown-text.ts'
+import { usedBy } from './used-by.ts'
 
 /** What a run leaves to be said, and which values have no number and why. */
 export interface Judgement {
@@ -103,7 +103,7 @@ const guardCause = (judging: Judging, entity: Entity): Diagnostic | 'not taken' 
   judging.absent.get(entity) ?? 'not taken'
 
 function causeOf(judging: Judging, line: PlannedLine, gives: Entity): Diagnostic {
-  for (const operand of operandsOfLine(line)) {
+  for (const operand of usedBy(line)) {
     if (Number.isFinite(judging.slots[operand.slot])) continue
     const known = absentCause(judging, operand)
     if (known === 'not taken') {
@@ -127,14 +127,6 @@ function absentCause(judging: Judging, operand: Entity): Diagnostic | 'not taken
     if (cause) return cause
   }
   return undefined
-}
-
-function operandsOfLine(line: PlannedLine): readonly Entity[] {
-  if (line.kind === 'formula' || line.kind === 'check') return entitiesOf(line.operands)
-  if (line.kind === 'look') return [line.rowKey, line.columnKey].filter(key => typeof key === 'object')
-  if (line.kind === 'solve')
-    return line.takes.flatMap(({ value }) => (typeof value === 'string' ? [] : 'kind' in value ? [value] : [...value]))
-  return []
 }
 
 /** The line itself has no finite value although all it uses have. */

@@ -4,9 +4,10 @@ import type { ChoiceInput, Input, QuantityInput } from '../modules/module.ts'
 import type { Written } from '../notebook/types.ts'
 import { dimensionWords } from '../quantity/dimension-names.ts'
 import type { Dimension, Unit } from '../quantity/types.ts'
+import { unitOf } from '../quantity/unit.ts'
 import { lookUp, type Sound, sameAs, soundFormula } from './author-formula.ts'
 import { type Definition, type FieldValue, isReference } from './define.ts'
-import { breakKey, type Draft, newSlot, ownDimension, ownUnit, pushOp, resultUnit, stopKey } from './draft.ts'
+import { breakKey, type Draft, newSlot, ownDimension, pushOp, resultUnit, stopKey } from './draft.ts'
 import { type Literal, literalOf } from './literal.ts'
 import type { Entity, PlannedFormula, PlannedInput, Row } from './plan-types.ts'
 
@@ -165,7 +166,7 @@ function entityOf(draft: Draft, made: Made, field: Field): Entity {
     slot: newSlot(draft, literal?.si),
     dimension,
     point,
-    unit: unitOf(draft, { input, literal, same, sound }),
+    unit: inputUnit(draft, { input, literal, same, sound }),
     symbol: symbolOf(input.symbol ?? field.name, field.row),
     says: input.says,
     place,
@@ -178,12 +179,12 @@ function entityOf(draft: Draft, made: Made, field: Field): Entity {
 /** A row's symbol has the row's number as a further index. */
 export const symbolOf = (symbol: string, row: Row | undefined): string => (row ? `${symbol}_${row.index + 1}` : symbol)
 
-function unitOf(
+function inputUnit(
   draft: Draft,
   made: { input: QuantityInput; literal: Literal | undefined; same: Entity | undefined; sound: Sound },
 ): Unit {
   const { input, literal, same, sound } = made
-  if (input.unit) return ownUnit(input.unit[draft.system])
+  if (input.unit) return unitOf(input.unit[draft.system])
   if (sound.formula.to) return sound.formula.to
   return literal?.unit ?? same?.unit ?? resultUnit(draft, { dimension: ownDimension(input.dimension) })
 }

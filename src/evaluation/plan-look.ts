@@ -2,14 +2,15 @@ import type { LookStep } from '../modules/module.ts'
 import { type Looked, lookIn } from '../modules/numerics/look-in.ts'
 import type { Axis, Table } from '../modules/table.ts'
 import { fromUnit, inUnit } from '../quantity/to-unit.ts'
-import { ownUnit, pushOp } from './draft.ts'
+import { unitOf } from '../quantity/unit.ts'
+import { pushOp } from './draft.ts'
 import { addLine, declare, findIn, moduleFault, type Stage, wordIn } from './module-scope.ts'
 import type { Entity } from './plan-types.ts'
 
 /** Plans a look-up: a word picks its row or column at once, a number is interpolated when it is known. */
 export function planLook(stage: Stage, step: LookStep): void {
   const { table } = step
-  const tableUnit = ownUnit(table.unit)
+  const tableUnit = unitOf(table.unit)
   const gives = declare(stage, {
     ...step,
     dimension: tableUnit.dimension,
@@ -44,7 +45,7 @@ export function lookAt(
 ): Looked {
   const at = (axis: Axis | undefined, key: number | Entity | undefined) =>
     axis?.kind === 'numbers' && typeof key === 'object'
-      ? { value: inUnit(slots[key.slot] ?? Number.NaN, ownUnit(axis.unit)) }
+      ? { value: inUnit(slots[key.slot] ?? Number.NaN, unitOf(axis.unit)) }
       : (key as number | undefined)
   return lookIn(line.table, { row: at(line.table.row, line.rowKey), column: at(line.table.column, line.columnKey) })
 }
@@ -59,7 +60,7 @@ function keyOf(stage: Stage, about: { axis: Axis; name: string }): number | Enti
   }
   const found = findIn(stage.scope, name)
   if (!found || !('kind' in found)) throw moduleFault(stage, `no value is called \`${name}\``)
-  if (found.dimension !== ownUnit(axis.unit).dimension)
+  if (found.dimension !== unitOf(axis.unit).dimension)
     throw moduleFault(stage, `\`${name}\` has not the dimension of the axis "${axis.says}"`)
   return found
 }

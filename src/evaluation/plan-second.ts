@@ -1,8 +1,8 @@
 import type { Second } from '../modules/module.ts'
-import { entitiesOf } from './draft.ts'
 import { findIn, judge, moduleFault, newScope, type Stage } from './module-scope.ts'
 import { guardedBy, planSteps } from './plan-steps.ts'
 import type { Entity, PlannedLine, PlannedSecond } from './plan-types.ts'
+import { usedBy } from './used-by.ts'
 
 /** Plans the second method: its steps see the first method's, and what both rest on is read off the two graphs. */
 export function planSecond(stage: Stage, second: Second): PlannedSecond | undefined {
@@ -61,18 +61,8 @@ function parentsOf(lines: readonly PlannedLine[]): ReadonlyMap<Entity, readonly 
   const add = (entity: Entity, from: readonly Entity[]): void =>
     void parents.set(entity, [...(parents.get(entity) ?? []), ...from])
   for (const line of lines) {
-    if (line.kind === 'formula') add(line.gives, entitiesOf(line.operands))
-    else if (line.kind === 'look')
-      add(
-        line.gives,
-        [line.rowKey, line.columnKey].filter(key => typeof key === 'object'),
-      )
-    else if (line.kind === 'solve') {
-      const from = line.takes.flatMap(({ value }) =>
-        typeof value === 'string' ? [] : 'kind' in value ? [value] : value,
-      )
-      for (const { entity } of line.gives) add(entity, from as Entity[])
-    }
+    if (line.kind === 'formula' || line.kind === 'look') add(line.gives, usedBy(line))
+    else if (line.kind === 'solve') for (const { entity } of line.gives) add(entity, usedBy(line))
   }
   return parents
 }

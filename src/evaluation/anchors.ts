@@ -1,0 +1,87 @@
+import type { Results } from './evaluate.ts'
+import type { Entity, PlannedBlock, PlannedLine } from './plan-types.ts'
+
+/** Where a value is made on the page: the anchor to link to and the number to print. */
+export interface Origin {
+  readonly id: string
+  readonly number: string
+}
+
+/** Numbers and anchors of everything that is printed. Anchors come from names, so that they outlive renumbering. */
+export interface Numbering {
+  /** By index of block: `4`; `''` for assumptions. */
+  readonly blocks: readonly string[]
+  readonly lines: ReadonlyMap<PlannedLine, Origin>
+  readonly origins: ReadonlyMap<Entity, Origin>
+  /** By key of the assumption: `A3`. */
+  readonly assumptions: ReadonlyMap<string, Origin>
+}
+
+/** An anchor: letters of the key, anything but letters, figures and `_` made a hyphen. */
+export const anchorOf = (key: string): string => `v-${key.replaceAll(/[^\p{L}\p{N}_]/gu, '-')}`
+
+export const blockAnchor = (name: string): string => `b-${name}`
+
+/** True where the line was reached and so is printed. */
+export const reached = (line: PlannedLine, slots: Float64Array): boolean =>
+  line.guards.every(guard => slots[guard] === 1)
+
+/** Numbers every printed line in the author's order: blocks 1, 2, …, lines 4.01, 4.02, …, assumptions A1, A2, …. */
+export function numberLines(results: Results): Numbering {
+  const { plan } = results
+  const numbering = {
+    blocks: [] as string[],
+    lines: new Map<PlannedLine, Origin>(),
+    origins: new Map<Entity, Origin>(),
+    assumptions: new Map<string, Origin>(),
+  }
+  let count = 0
+  plan.notebook.blocks.forEach((source, index) => {
+    const block = plan.blocks[index]
+    if (source.kind !== 'assume') count += 1
+    numbering.blocks.push(source.kind === 'assume' ? '' : String(count))
+    if (block?.kind === 'assume') numberAssumptions(block, numbering)
+    else if (block) numberBlock(results, block, { ...numbering, number: String(count), name: source.name.text })
+  })
+  return numbering
+}
+
+function numberAssumptions(
+  block: Extract<PlannedBlock, { kind: 'assume' }>,
+  into: { assumptions: Map<string, Origin>; origins: Map<Entity, Origin> },
+): void {
+  for (const { named } of block.rows) {
+    const origin = { id: anchorOf(named.key), number: `A${into.assumptions.size + 1}` }
+    into.assumptions.set(named.key, origin)
+    if (named.kind === 'number') into.origins.set(named, origin)
+  }
+}
+
+interface Into {
+  readonly lines: Map<PlannedLine, Origin>
+  readonly origins: Map<Entity, Origin>
+  readonly number: string
+  readonly name: string
+}
+
+function numberBlock(results: Results, block: Exclude<PlannedBlock, { kind: 'assume' }>, into: Into): void {
+  const second = block.kind === 'calc' ? (block.second?.lines ?? []) : []
+  let count = 0
+  for (const line of [...block.lines, ...second]) {
+    if (!reached(line, results.slots)) continue
+    count += 1
+    const number = `${into.number}.${String(count).padStart(2, '0')}`
+    const id =
+      line.kind === 'formula' || line.kind === 'look'
+        ? anchorOf(line.gives.key)
+        : `b-${into.name}-${line.kind}-${number.replace('.', '-')}`
+    into.lines.set(line, { id, number })
+    if (line.kind === 'formula' || line.kind === 'look') into.origins.set(line.gives, { id, number })
+    else if (line.kind === 'solve')
+      for (const { entity } of line.gives) into.origins.set(entity, { id: anchorOf(entity.key), number })
+  }
+  if (block.kind !== 'calc') return
+  for (const { value, line } of block.given) {
+    if (typeof value !== 'string' && !line) into.origins.set(value, { id: anchorOf(value.key), number: into.number })
+  }
+}

@@ -1,0 +1,94 @@
+import type { Diagnostic } from '../diagnostic/diagnostic.ts'
+import { nearestName } from '../diagnostic/nearest-name.ts'
+import type { Mention } from '../notebook/types.ts'
+import { dimensionWords } from '../quantity/dimension-names.ts'
+import type { Unit } from '../quantity/types.ts'
+import { readUnit } from '../quantity/unit.ts'
+import { blockAnchor } from './anchors.ts'
+import type { Entity } from './plan-types.ts'
+import { type PrintContext, printedOf, shownOf, siOf } from './print-context.ts'
+import type { Answer } from './workings.ts'
+
+/** What the mentions of the author's text come to, and which mention something that does not exist. */
+export function answerMentions(
+  context: PrintContext,
+  known: { titles: ReadonlyMap<string, string>; references: ReadonlySet<string> },
+) {
+  const diagnostics: Diagnostic[] = []
+  const answers = context.results.plan.notebook.mentions.map((mention): Answer => {
+    const answer = answerOf(context, mention, known)
+    if (!('fault' in answer)) return answer
+    if (answer.fault) diagnostics.push(answer.fault)
+    return { kind: 'unknown' }
+  })
+  return { answers, diagnostics }
+}
+
+type Known = { readonly titles: ReadonlyMap<string, string>; readonly references: ReadonlySet<string> }
+type Fault = { readonly fault: Diagnostic | undefined }
+
+function answerOf(context: PrintContext, mention: Mention, known: Known): Answer | Fault {
+  if (mention.kind === 'value') return answerValue(context, mention)
+  const { name } = mention
+  if (mention.kind === 'cite')
+    return known.references.has(name.text)
+      ? { kind: 'cite', key: name.text }
+      : unknown(mention, 'source', known.references)
+  const { notebook } = context.results.plan
+  const index = notebook.blocks.findIndex(block => block.name.text === name.text)
+  if (index < 0)
+    return unknown(
+      mention,
+      'block',
+      notebook.blocks.map(block => block.name.text),
+    )
+  const title = known.titles.get(name.text) ?? name.text
+  return { kind: 'see', number: context.numbering.blocks[index] ?? '', title, to: blockAnchor(name.text) }
+}
+
+function unknown(mention: Mention, kind: string, candidates: Iterable<string>): Fault {
+  const { name } = mention
+  const nearest = nearestName(name.text, candidates)
+  return {
+    fault: {
+      rule: 'mention-unknown',
+      severity: 'error',
+      place: name.place,
+      says: `No ${kind} is called \`${name.text}\``,
+      ...(nearest ? { help: `Did you mean \`${nearest}\`?` } : {}),
+    },
+  }
+}
+
+function answerValue(context: PrintContext, mention: Extract<Mention, { kind: 'value' }>): Answer | Fault {
+  const { plan } = context.results
+  const { name } = mention
+  const named = plan.names.get(name.text)
+  if (!named || named.kind === 'points' || named.kind === 'rows') {
+    const broken = plan.broken.has(name.text) || plan.broken.has(name.text.split('.')[0] ?? '')
+    return broken ? { fault: undefined } : unknown(mention, 'value', plan.names.keys())
+  }
+  if (named.kind === 'word')
+    return { kind: 'word', text: named.text, to: context.numbering.assumptions.get(named.key)?.id ?? '' }
+  if (!Number.isFinite(siOf(context, named))) return { fault: undefined }
+  const unit = mention.unit ? unitFor(mention.unit, named) : undefined
+  if (unit && 'fault' in unit) return unit
+  const shown = shownOf(context, named, {
+    ...(unit ? { unit } : {}),
+    ...(mention.figures ? { figures: mention.figures } : {}),
+  })
+  return { kind: 'value', printed: printedOf(context, named, shown) }
+}
+
+function unitFor(written: NonNullable<Extract<Mention, { kind: 'value' }>['unit']>, entity: Entity): Unit | Fault {
+  const read = readUnit(written.text)
+  const fault = (rule: Diagnostic['rule'], says: string): Fault => ({
+    fault: { rule, severity: 'error', place: written.place, says },
+  })
+  if (!read.ok) return fault('unit-unknown', read.fault.says)
+  if (read.unit.dimension === entity.dimension) return read.unit
+  return fault(
+    'dimension-mismatch',
+    `\`${entity.key}\` is ${dimensionWords(entity.dimension)}; it cannot be shown in \`${written.text}\``,
+  )
+}

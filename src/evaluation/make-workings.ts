@@ -1,0 +1,110 @@
+import { sortDiagnostics } from '../diagnostic/sort-diagnostics.ts'
+import { blockAnchor, numberLines } from './anchors.ts'
+import { answerMentions } from './answer-mentions.ts'
+import type { Results } from './evaluate.ts'
+import { citable, gatherReferences } from './gather-references.ts'
+import { truth } from './judge-blocks.ts'
+import type { PlannedBlock, PlannedCalc } from './plan-types.ts'
+import { printAssume } from './print-assume.ts'
+import type { PrintContext } from './print-context.ts'
+import { printGiven } from './print-given.ts'
+import { printLines, referenceOf } from './print-lines.ts'
+import { printSecond } from './print-second.ts'
+import { sketchOf } from './sketch-view.ts'
+import { usersOf } from './users.ts'
+import type { BlockWorking, CalcWorking, LimitLine, Line, Workings } from './workings.ts'
+
+/** Everything that is printed of a notebook, with its digits chosen line by line. A pure function of the results. */
+export function makeWorkings(results: Results): Workings {
+  const { plan } = results
+  const context: PrintContext = {
+    results,
+    numbering: numberLines(results),
+    figures: plan.notebook.title.figures,
+    printed: new Map(),
+  }
+  const users = usersOf(context)
+  const lines = plan.blocks.map(block => (block && block.kind !== 'assume' ? printLines(context, block.lines) : []))
+  const blocks = plan.blocks.flatMap((block, index): BlockWorking[] => {
+    if (!block) return []
+    if (block.kind !== 'assume') return [printBlock(context, block, lines[index] ?? [])]
+    return [
+      { kind: 'assume', ...headOf(context, block), rows: printAssume(context, block, key => users.get(key) ?? []) },
+    ]
+  })
+  const titles = new Map(
+    blocks.map(block => [block.name, block.kind === 'calc' ? block.title : block.name.replaceAll('_', ' ')]),
+  )
+  const { answers, diagnostics } = answerMentions(context, { titles, references: citable(plan.notebook) })
+  return {
+    blocks,
+    answers,
+    references: gatherReferences(plan.notebook, blocks),
+    users,
+    diagnostics: sortDiagnostics([...results.diagnostics, ...diagnostics]),
+  }
+}
+
+function headOf(context: PrintContext, block: PlannedBlock) {
+  const source = context.results.plan.notebook.blocks[block.index]
+  if (!source) throw new Error('a planned block stands in its notebook')
+  const name = source.name.text
+  return {
+    name,
+    number: context.numbering.blocks[block.index] ?? '',
+    id: blockAnchor(name),
+    place: source.place,
+    index: block.index,
+    complete: true,
+  }
+}
+
+/** All lines have been printed before, so that a value shown elsewhere has the digits of its own line. */
+function printBlock(
+  context: PrintContext,
+  block: Exclude<PlannedBlock, { kind: 'assume' }>,
+  lines: readonly Line[],
+): BlockWorking {
+  const head = { ...headOf(context, block), complete: isComplete(context, block) }
+  if (block.kind === 'work') return { kind: 'work', ...head, lines }
+  const { module } = block
+  const sketch = sketchOf(context, block)
+  return {
+    kind: 'calc',
+    ...head,
+    module: module.id,
+    version: module.version,
+    title: module.title,
+    asks: module.asks,
+    code: module.code ?? '',
+    given: printGiven(context, block),
+    lines,
+    limits: limitsOf(context, block),
+    cautions: cautionsOf(context, block),
+    ...(block.second ? { second: printSecond(context, block.second) } : {}),
+    ...(sketch ? { sketch } : {}),
+  }
+}
+
+/** False where some value of the block was stopped by a fault. */
+function isComplete(context: PrintContext, block: Exclude<PlannedBlock, { kind: 'assume' }>): boolean {
+  if (block.kind === 'calc' && context.results.slots[block.alive] !== 1) return false
+  for (const [entity, cause] of context.results.absent)
+    if (entity.block === block.index && cause !== 'not taken') return false
+  return true
+}
+
+function limitsOf(context: PrintContext, block: PlannedCalc): LimitLine[] {
+  return block.limits.flatMap(({ limit, judged }) => {
+    const kept = truth(judged, context.results.slots)
+    return kept === undefined
+      ? []
+      : [{ says: limit.says, kept, refuses: limit.otherwise === 'refuse', ...referenceOf(limit.source) }]
+  })
+}
+
+function cautionsOf(context: PrintContext, block: PlannedCalc): CalcWorking['cautions'] {
+  return block.cautions
+    .filter(({ judged }) => truth(judged, context.results.slots) === true)
+    .map(({ caution }) => (typeof caution === 'string' ? caution : caution.says))
+}

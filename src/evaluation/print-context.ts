@@ -1,0 +1,51 @@
+import { digitsOf } from '../quantity/number-print.ts'
+import { inUnit } from '../quantity/to-unit.ts'
+import type { Shown, Unit } from '../quantity/types.ts'
+import type { Numbering } from './anchors.ts'
+import type { Results } from './evaluate.ts'
+import { exactDigits } from './exact-digits.ts'
+import type { Entity } from './plan-types.ts'
+import type { Printed } from './workings.ts'
+
+/** What printing needs to know at every place. */
+export interface PrintContext {
+  readonly results: Results
+  readonly numbering: Numbering
+  readonly figures: number
+  /** Digits of the result where an entity's own line has printed it; filled line by line. */
+  readonly printed: Map<Entity, Shown>
+}
+
+export const siOf = (context: PrintContext, entity: Entity): number => context.results.slots[entity.slot] ?? Number.NaN
+
+/** The author's own digits of a value in a unit, where they are exact. */
+export function exactOf(context: PrintContext, entity: Entity, unit: Unit = entity.unit): string | undefined {
+  const { results } = context
+  return exactDigits(entity, {
+    si: siOf(context, entity),
+    start: results.plan.start[entity.slot] ?? Number.NaN,
+    unit,
+  })
+}
+
+/** A value as it stands away from its own line: exact digits, its own line's digits, or the notebook's figures. */
+export function shownOf(context: PrintContext, entity: Entity, more: { unit?: Unit; figures?: number } = {}): Shown {
+  const unit = more.unit ?? entity.unit
+  if (more.figures === undefined) {
+    const exact = exactOf(context, entity, unit)
+    if (exact !== undefined) return { digits: exact, unit, exact: true }
+    const own = context.printed.get(entity)
+    if (own && own.unit.text === unit.text) return { ...own, exact: false }
+  }
+  return {
+    digits: digitsOf(inUnit(siOf(context, entity), unit), more.figures ?? context.figures),
+    unit,
+    exact: false,
+  }
+}
+
+/** A value with its symbol and the anchor of its origin. */
+export function printedOf(context: PrintContext, entity: Entity, shown: Shown = shownOf(context, entity)): Printed {
+  const to = context.numbering.origins.get(entity)?.id
+  return { symbol: entity.symbol, shown, ...(to ? { to } : {}) }
+}

@@ -1,0 +1,131 @@
+import { compile } from '../formula/compile.ts'
+import { chooseCheckDigits, chooseDigits, type Operand } from '../formula/reach.ts'
+import { coherent } from '../formula/scale.ts'
+import type { Compiled, Formula } from '../formula/types.ts'
+import type { Shown, Unit } from '../quantity/types.ts'
+import type { Entity, Operands } from './plan-types.ts'
+import { exactOf, type PrintContext, printedOf, siOf } from './print-context.ts'
+import type { Printed, Substitution } from './workings.ts'
+
+export interface PrintedLine {
+  readonly working: Substitution
+  readonly result: Shown
+  /** Fewer figures than asked: a difference of nearly equal numbers. */
+  readonly fewer: boolean
+}
+
+type About = { readonly formula: Formula; readonly operands: Operands; readonly compiled: Compiled }
+
+/** One line of working: digits of operands and result chosen so that recomputing the line gives the result. */
+export function printFormula(context: PrintContext, about: About & { readonly unit: Unit }): PrintedLine {
+  const seats = seatsOf(about.operands)
+  const { slots } = context.results
+  const chosen = chooseDigits({
+    compiled: about.compiled,
+    slots,
+    operands: seats.map(({ entity }) => operandOf(context, entity)),
+    unit: about.unit,
+    figures: context.figures,
+  })
+  const working = substitution(context, about, { seats, digits: chosen.operands, unit: about.unit })
+  return { working, result: { digits: chosen.result, unit: about.unit, exact: false }, fewer: chosen.fewer }
+}
+
+/** A comparison of numbers, with as many figures as its verdict needs. */
+export function printTruth(context: PrintContext, about: About): Substitution {
+  const seats = seatsOf(about.operands)
+  const { slots } = context.results
+  const digits = chooseCheckDigits({
+    compiled: about.compiled,
+    slots,
+    operands: seats.map(({ entity }) => operandOf(context, entity)),
+    figures: context.figures,
+  })
+  return substitution(context, about, { seats, digits, unit: undefined })
+}
+
+interface Seat {
+  readonly name: string
+  readonly entity: Entity
+}
+
+/** Every number of the operands in order, the rows of a list one by one. */
+function seatsOf(operands: Operands): Seat[] {
+  return [...operands].flatMap(([name, found]) => {
+    if (!('kind' in found)) return found.map(entity => ({ name, entity }))
+    return found.kind === 'points' ? [] : [{ name, entity: found }]
+  })
+}
+
+function operandOf(context: PrintContext, entity: Entity): Operand {
+  const exact = exactOf(context, entity)
+  return { slot: entity.slot, unit: entity.unit, ...(exact === undefined ? {} : { digits: exact }) }
+}
+
+function substitution(
+  context: PrintContext,
+  about: About,
+  put: { readonly seats: readonly Seat[]; readonly digits: readonly string[]; readonly unit: Unit | undefined },
+): Substitution {
+  const printed = put.seats.map(({ entity }, index) => {
+    const exact = exactOf(context, entity) !== undefined
+    return printedOf(context, entity, { digits: put.digits[index] ?? '', unit: entity.unit, exact })
+  })
+  const operands = new Map<string, Printed | readonly Printed[]>()
+  for (const [name, found] of about.operands) {
+    const own = printed.filter((_, index) => put.seats[index]?.name === name)
+    const [first] = own
+    if ('kind' in found) {
+      if (first) operands.set(name, first)
+    } else operands.set(name, own)
+  }
+  return { formula: about.formula, operands, bare: isBare(about, put.unit) }
+}
+
+function isBare(about: About, unit: Unit | undefined): boolean {
+  const unitOf = (name: string): Unit | undefined => {
+    const found = about.operands.get(name)
+    if (!found) return undefined
+    if ('kind' in found) return found.kind === 'number' ? found.unit : undefined
+    return found[0]?.unit
+  }
+  return coherent(about.formula, unitOf, unit)
+}
+
+/** A number that is not an entity: a table's cell or key, or a value between. */
+export interface Loose {
+  readonly value: number
+  readonly unit: Unit
+  readonly symbol: string
+  readonly digits?: string
+  readonly to?: string
+}
+
+/** A line over loose numbers, as an interpolation has. */
+export function printNumbers(
+  context: PrintContext,
+  about: { readonly formula: Formula; readonly operands: ReadonlyMap<string, Loose>; readonly unit: Unit },
+): PrintedLine {
+  const { formula, unit } = about
+  const names = [...about.operands.keys()]
+  const loose = [...about.operands.values()]
+  const compiled = compile(formula, name => ({ kind: 'slot', slot: names.indexOf(name) }))
+  const operands = loose.map(({ unit: own, digits }, slot) => ({
+    slot,
+    unit: own,
+    ...(digits === undefined ? {} : { digits }),
+  }))
+  const slots = Float64Array.from(loose, ({ value }) => value)
+  const chosen = chooseDigits({ compiled, slots, operands, unit, figures: context.figures })
+  const printed = loose.map(({ symbol, unit: own, digits, to }, index): Printed => {
+    const shown = { digits: chosen.operands[index] ?? '', unit: own, exact: digits !== undefined }
+    return { symbol, shown, ...(to ? { to } : {}) }
+  })
+  const bare = coherent(formula, name => about.operands.get(name)?.unit, unit)
+  const byName = new Map(names.map((name, index) => [name, printed[index] as Printed]))
+  return {
+    working: { formula, operands: byName, bare },
+    result: { digits: chosen.result, unit, exact: false },
+    fewer: chosen.fewer,
+  }
+}

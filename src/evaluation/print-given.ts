@@ -1,0 +1,49 @@
+import { anchorOf } from './anchors.ts'
+import type { PlannedCalc, PlannedGiven, Row } from './plan-types.ts'
+import { type PrintContext, shownOf, siOf } from './print-context.ts'
+import type { GivenRow } from './workings.ts'
+
+/** The Given table of a calc block: inputs that have a value, rows of lists one by one. */
+export function printGiven(context: PrintContext, block: PlannedCalc): GivenRow[] {
+  return block.given
+    .filter(({ value }) => typeof value === 'string' || Number.isFinite(siOf(context, value)))
+    .map(given => rowOf(context, block, given))
+}
+
+function rowOf(context: PrintContext, block: PlannedCalc, given: PlannedGiven): GivenRow {
+  const { name, symbol, says, value, taken, place, row } = given
+  const blockName = context.results.plan.notebook.blocks[block.index]?.name.text ?? ''
+  const outside = row && typeof value === 'string' ? `${name}_${row.index + 1}` : name
+  return {
+    id: anchorOf(`${blockName}.${outside}`),
+    name: outside,
+    symbol,
+    says,
+    value: typeof value === 'string' ? value : shownOf(context, value),
+    ...fromOf(context, given),
+    taken,
+    ...(row ? { row: rowForPrint(row) } : {}),
+    place,
+  }
+}
+
+export const rowForPrint = (row: Row): { index: number; of: number; label: string } => ({
+  index: row.index + 1,
+  of: row.of,
+  label: row.label,
+})
+
+function fromOf(context: PrintContext, given: PlannedGiven): { from: string; to?: string } {
+  const { numbering } = context
+  if (given.taken) return { from: 'default' }
+  if (given.line) {
+    const origin = numbering.lines.get(given.line)
+    return origin ? { from: origin.number, to: origin.id } : { from: 'worked out' }
+  }
+  const origin = given.word
+    ? numbering.assumptions.get(given.word.key)
+    : typeof given.value === 'string' || !given.value.same
+      ? undefined
+      : numbering.origins.get(given.value.same)
+  return origin ? { from: origin.number, to: origin.id } : { from: 'typed here' }
+}

@@ -1,0 +1,92 @@
+import type { Citation } from '../modules/sources.ts'
+import { satisfied } from './judge-blocks.ts'
+import type { PlannedBranch, PlannedFormula, PlannedLine, PlannedSolve } from './plan-types.ts'
+import { printCheck } from './print-check.ts'
+import { type PrintContext, printedOf, siOf } from './print-context.ts'
+import { printFormula, printTruth } from './print-formula.ts'
+import { rowForPrint } from './print-given.ts'
+import { printLook } from './print-look.ts'
+import type { BranchLine, FormulaLine, Line, Reference, SolveLine } from './workings.ts'
+
+/** Every line that was reached and has its values, in order. */
+export function printLines(context: PrintContext, lines: readonly PlannedLine[]): Line[] {
+  return lines.flatMap(line => printLine(context, line) ?? [])
+}
+
+function printLine(context: PrintContext, line: PlannedLine): Line | undefined {
+  const origin = context.numbering.lines.get(line)
+  if (!origin || !hasValues(context, line)) return undefined
+  const base = {
+    ...origin,
+    says: line.says,
+    place: line.place,
+    ...referenceOf(line.source),
+    ...(line.row ? { row: rowForPrint(line.row) } : {}),
+  }
+  switch (line.kind) {
+    case 'formula':
+      return formulaLine(context, line, base)
+    case 'look':
+      return printLook(context, line, base)
+    case 'branch':
+      return branchLine(context, line, base)
+    case 'solve':
+      return solveLine(context, line, base)
+    case 'check':
+      return printCheck(context, line, base)
+  }
+}
+
+export type Base = Pick<Line, 'id' | 'number' | 'says' | 'reference' | 'row' | 'place'>
+
+export function referenceOf(source: Citation | undefined): { reference?: Reference } {
+  return source ? { reference: { key: source.key, at: source.at } } : {}
+}
+
+function hasValues(context: PrintContext, line: PlannedLine): boolean {
+  if (line.kind === 'formula' || line.kind === 'look') return Number.isFinite(siOf(context, line.gives))
+  if (line.kind === 'solve') return line.gives.every(({ entity }) => Number.isFinite(siOf(context, entity)))
+  if (line.kind === 'check') return satisfied(line, context.results.slots) !== undefined
+  return !line.test || Number.isFinite(context.results.slots[line.test.slot])
+}
+
+function formulaLine(context: PrintContext, line: PlannedFormula, base: Base): FormulaLine {
+  const { gives, formula, operands, compiled } = line
+  const { working, result, fewer } = printFormula(context, { formula, operands, compiled, unit: gives.unit })
+  context.printed.set(gives, result)
+  return { kind: 'formula', ...base, name: gives.name, symbol: gives.symbol, working, result, fewer }
+}
+
+function branchLine(context: PrintContext, line: PlannedBranch, base: Base): BranchLine {
+  if (line.chosen) return { kind: 'branch', ...base, ...line.chosen }
+  if (!line.test) throw new Error('a branch is chosen by words or by numbers')
+  const { formula, operands, compiled, slot } = line.test
+  const working = printTruth(context, { formula, operands, compiled })
+  return { kind: 'branch', ...base, holds: context.results.slots[slot] === 1, working }
+}
+
+function solveLine(context: PrintContext, line: PlannedSolve, base: Base): SolveLine {
+  const answer = line.solve(context.results.slots)
+  return {
+    kind: 'solve',
+    ...base,
+    title: line.step.method.title,
+    method: line.step.method.says,
+    takes: line.takes.map(({ says, value }) => ({ says, value: takenOf(context, value) })),
+    gives: line.gives.map(({ entity }) => ({
+      name: entity.name,
+      id: context.numbering.origins.get(entity)?.id ?? '',
+      says: entity.says,
+      printed: printedOf(context, entity),
+    })),
+    verified: answer.ok ? answer.verified : '',
+  }
+}
+
+function takenOf(
+  context: PrintContext,
+  value: PlannedSolve['takes'][number]['value'],
+): SolveLine['takes'][number]['value'] {
+  if (typeof value === 'string') return value
+  return 'kind' in value ? printedOf(context, value) : value.map(entity => printedOf(context, entity))
+}

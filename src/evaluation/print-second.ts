@@ -1,0 +1,43 @@
+import { relativeDifference, truth } from './judge-blocks.ts'
+import { percentText } from './percent-text.ts'
+import type { Entity, PlannedSecond } from './plan-types.ts'
+import { type PrintContext, printedOf, siOf } from './print-context.ts'
+import { printLines } from './print-lines.ts'
+import type { ComparisonLine, SecondWorking } from './workings.ts'
+
+/** The second method's own working, its answers beside the first, and what the two share. */
+export function printSecond(context: PrintContext, second: PlannedSecond): SecondWorking {
+  const { title, says, otherwise } = second
+  const lines = printLines(context, second.lines)
+  const head = { title, says, lines, comparisons: [], shares: [] }
+  if (truth(second.applies, context.results.slots) !== true) return { ...head, absent: otherwise }
+  return {
+    ...head,
+    comparisons: comparisonsOf(context, second),
+    shares: second.shares.map(entity => shareOf(context, entity)),
+  }
+}
+
+function comparisonsOf(context: PrintContext, second: PlannedSecond): ComparisonLine[] {
+  return second.comparisons.flatMap(({ compare, first, second: other, applies }) => {
+    const difference = relativeDifference(siOf(context, first), siOf(context, other))
+    if (truth(applies, context.results.slots) !== true || !Number.isFinite(difference)) return []
+    return {
+      says: compare.says,
+      first: printedOf(context, first),
+      second: printedOf(context, other),
+      difference,
+      differenceShown: percentText(difference),
+      band: compare.band,
+      bandShown: percentText(compare.band),
+      agrees: difference <= compare.band,
+    }
+  })
+}
+
+function shareOf(context: PrintContext, entity: Entity): string {
+  const origin = context.numbering.origins.get(entity)
+  return entity.origin === 'input'
+    ? `${entity.symbol} (${entity.says})`
+    : `${entity.symbol} of ${origin?.number ?? ''} (${entity.says})`
+}

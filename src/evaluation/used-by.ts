@@ -1,0 +1,10 @@
+import { entitiesOf } from './draft.ts'
+import type { Entity, PlannedLine } from './plan-types.ts'
+
+/** The entities a line uses directly. */
+export function usedBy(line: PlannedLine): readonly Entity[] {
+  if (line.kind === 'formula' || line.kind === 'check') return entitiesOf(line.operands)
+  if (line.kind === 'look') return [line.rowKey, line.columnKey].filter(key => typeof key === 'object')
+  if (line.kind === 'branch') return line.test ? entitiesOf(line.test.operands) : []
+  return line.takes.flatMap(({ value }) => (typeof value === 'string' ? [] : 'kind' in value ? [value] : [...value]))
+}
