@@ -117,7 +117,7 @@ function planQuantity(
   if (!sound) return undefined
   const dimension = ownDimension(input.dimension)
   const { result } = sound
-  if (result.kind !== 'value' || result.dimension !== dimension) {
+  if (result.kind !== 'value' || result.dimension !== dimension || (result.point ?? false) !== onScale(input)) {
     breakKey(
       draft,
       field.key,
@@ -131,16 +131,24 @@ function planQuantity(
   return { kind: 'number', entity, taken: value.taken, ...(line ? { line } : {}) }
 }
 
+/** Whether an input is a temperature on a scale: its module shows it in degC. */
+const onScale = (input: QuantityInput): boolean =>
+  input.unit !== undefined && unitOf(input.unit.SI).offset !== undefined
+
+const scaleWords = 'a temperature on a scale (degC)'
+
 function wrongDimension(
   input: QuantityInput,
   about: { written: Written; dimension: Dimension; got: Sound['result']; name: string },
 ): Diagnostic {
-  const got = about.got.kind === 'value' ? dimensionWords(about.got.dimension) : `a ${about.got.kind}`
+  const { got: found } = about
+  const expected = onScale(input) ? scaleWords : dimensionWords(about.dimension)
+  const got = found.kind === 'value' ? (found.point ? scaleWords : dimensionWords(found.dimension)) : `a ${found.kind}`
   return {
     rule: 'dimension-mismatch',
     severity: 'error',
     place: about.written.place,
-    says: `Expected ${dimensionWords(about.dimension)} for \`${about.name}\`, got ${got}`,
+    says: `Expected ${expected} for \`${about.name}\`, got ${got}`,
     help: `\`${about.name}\` is the ${input.says}${input.unit ? `, for example in ${input.unit.SI}` : ''}`,
   }
 }

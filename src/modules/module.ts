@@ -22,6 +22,7 @@ export interface QuantityInput {
   readonly says: string
   /** How it is typeset; the input's own name when absent. */
   readonly symbol?: string
+  /** Shown in degC and degF: then it is a temperature on a scale, and a difference is refused; otherwise a scale is. */
   readonly unit?: UnitChoice
   readonly above?: string
   readonly below?: string

@@ -66,13 +66,13 @@ export const airSupply = defineModule({
       source: cite('practice'),
     }),
     room_temperature: quantity('temperature', {
-      says: 'air temperature in the room, absolute',
-      symbol: 'T_r',
-      unit: { SI: 'K', US: 'K' },
-      least: '263 K',
-      most: '323 K',
-      usual: ['278 K', '308 K'],
-      default: '293 K',
+      says: 'air temperature in the room',
+      symbol: 'theta_r',
+      unit: { SI: 'degC', US: 'degF' },
+      least: '-10 degC',
+      most: '50 degC',
+      usual: ['5 degC', '35 degC'],
+      default: '20 degC',
       source: cite('practice'),
     }),
     room_pressure: pressure({
@@ -111,7 +111,11 @@ export const airSupply = defineModule({
       says: 'carbon dioxide of all, at 273 K and 101 kPa',
       unit: { SI: 'L/s', US: 'L/s' },
     }),
-    step('k_v', 'room_temperature / (273 K) * (101 kPa) / room_pressure', {
+    step('T_r', 'room_temperature - (0 degC) + 273.15 K', {
+      says: 'absolute temperature in the room',
+      unit: { SI: 'K', US: 'K' },
+    }),
+    step('k_v', 'T_r / (273 K) * (101 kPa) / room_pressure', {
       says: 'the same gas takes more room in warm thin air: the table is at 273 K and 101 kPa, the air flow at room conditions',
       source: cite('persily-2017', 'G with T / P'),
     }),
