@@ -1,68 +1,12 @@
-import type { Diagnostic, Place } from '../../src/diagnostic/diagnostic.ts'
+import type { Diagnostic } from '../../src/diagnostic/diagnostic.ts'
 import { evaluate, type Results } from '../../src/evaluation/evaluate.ts'
 import { satisfied as satisfiedIn, truth } from '../../src/evaluation/judge-blocks.ts'
 import { plan } from '../../src/evaluation/plan.ts'
 import type { Entity, PlannedCalc, PlannedCheck } from '../../src/evaluation/plan-types.ts'
 import type { CaseInput, Module } from '../../src/modules/module.ts'
-import type { CalcBlock, Entry, Notebook, TitleBlock, Written } from '../../src/notebook/types.ts'
 import { digitsOf } from '../../src/quantity/number-print.ts'
 import { inUnit } from '../../src/quantity/to-unit.ts'
 import type { System } from '../../src/quantity/types.ts'
-
-const place: Place = { line: 1, column: 1, offset: 0, end: 0 }
-const written = (text: string): Written => ({ text, place })
-
-const entry = (value: CaseInput): Entry =>
-  typeof value === 'string'
-    ? { kind: 'scalar', written: written(value) }
-    : { kind: 'list', place, items: value.map(row => ({ kind: 'map', place, entries: keyed(row) })) }
-
-const keyed = (values: Readonly<Record<string, CaseInput>>) =>
-  Object.entries(values).map(([key, value]) => ({ key: written(key), value: entry(value) }))
-
-const title = (units: System): TitleBlock => ({
-  title: 'test',
-  project: '',
-  number: '',
-  revision: '',
-  purpose: '',
-  prepared: '',
-  checked: '',
-  approved: '',
-  date: '',
-  language: 'en',
-  units,
-  figures: 4,
-  paper: 'A4',
-  codes: [],
-  revisions: [],
-  references: new Map(),
-})
-
-/** A notebook of one calc block, made without its Markdown. */
-export function notebookOf(
-  module: Module,
-  inputs: Readonly<Record<string, CaseInput>>,
-  units: System = 'SI',
-): Notebook {
-  const block: CalcBlock = {
-    kind: 'calc',
-    name: written('it'),
-    module: written(module.id),
-    inputs: keyed(inputs),
-    place,
-  }
-  return {
-    path: 'test.md',
-    text: '',
-    title: title(units),
-    blocks: [block],
-    mentions: [],
-    notices: [],
-    tree: { type: 'root', children: [] },
-    diagnostics: [],
-  }
-}
 
 export interface Ran {
   readonly results: Results
@@ -89,7 +33,7 @@ export function runModule(
   inputs: Readonly<Record<string, CaseInput>>,
   options: { units?: System } = {},
 ): Ran {
-  const results = evaluate(plan(notebookOf(module, inputs, options.units), [module]))
+  const results = evaluate(plan(calcNotebook(module, inputs, options.units ?? 'SI'), [module]))
   const block = results.plan.blocks[0] as PlannedCalc | undefined
   const entity = (name: string): Entity => {
     const found = results.plan.names.get(`it.${name}`)
