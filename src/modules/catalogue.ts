@@ -1,8 +1,25 @@
+import { flexureIs456 } from './concrete/flexure-is-456.ts'
 import { raftReaction } from './concrete/raft-reaction.ts'
 import { roofLoad } from './concrete/roof-load.ts'
+import { twoWaySlab } from './concrete/two-way-slab.ts'
+import { batteredPit } from './ground/battered-pit.ts'
+import { earthPressure } from './ground/earth-pressure.ts'
+import { flotation } from './ground/flotation.ts'
+import { levels } from './ground/levels.ts'
 import { airSupply } from './living/air-supply.ts'
 import type { Module } from './module.ts'
 import { halvingLayers } from './shielding/halving-layers.ts'
 
 /** Every module, listed once, by hand, in the order of the job. */
-export const catalogue: readonly Module[] = [roofLoad, raftReaction, halvingLayers, airSupply]
+export const catalogue: readonly Module[] = [
+  levels,
+  batteredPit,
+  earthPressure,
+  flotation,
+  roofLoad,
+  raftReaction,
+  twoWaySlab,
+  flexureIs456,
+  halvingLayers,
+  airSupply,
+]

@@ -68,6 +68,15 @@ export const sources = {
     entry:
       'EN 1991-1-1:2002. Eurocode 1: Actions on structures, part 1-1: densities, self-weight, imposed loads for buildings. CEN, Brussels.',
   },
+  johansen: {
+    short: 'Johansen',
+    entry: 'Johansen, K. W. (1962). Yield-line theory. Cement and Concrete Association, London.',
+  },
+  timoshenko: {
+    short: 'Timoshenko',
+    entry:
+      'Timoshenko, S. P. and Woinowsky-Krieger, S. (1959). Theory of plates and shells, 2nd ed. McGraw-Hill, New York.',
+  },
   // shielding
   'buildup-concrete': {
     short: 'build-up in concrete',

@@ -1,0 +1,125 @@
+import { defineModule } from '../module.ts'
+import { cite } from '../sources.ts'
+import { choice, length, limit, quantity } from '../words.ts'
+import { flexureIs456Cases } from './flexure-is-456-cases.ts'
+import { flexureIs456Second } from './flexure-is-456-second.ts'
+import { flexureIs456Sketch } from './flexure-is-456-sketch.ts'
+import { capacitySteps, requiredSteps, sectionSteps, spacingSteps } from './flexure-is-456-steps.ts'
+import { steelWords } from './is456-steel.ts'
+
+const size = { SI: 'mm', US: 'in' }
+
+/** Bars for a moment, and the moment that bars carry: a slab or wall, singly reinforced, by IS 456 Annex G. */
+export const flexureIs456 = defineModule({
+  id: 'flexure-is-456',
+  version: '1.0.0',
+  title: 'Bending steel by IS 456',
+  asks: 'What steel does this moment need, and what moment do these bars carry?',
+  code: 'IS 456:2000',
+  inputs: {
+    moment: quantity('moment_per_length', {
+      says: 'factored bending moment per width; its sign does not count',
+      symbol: 'M',
+      unit: { SI: 'kN*m/m', US: 'lbf*ft/ft' },
+    }),
+    thickness: length({
+      says: 'overall depth of the section',
+      symbol: 'D',
+      unit: size,
+      above: '0 mm',
+      usual: ['100 mm', '1 m'],
+    }),
+    cover: length({
+      says: 'clear cover to the outermost bar of the face in tension',
+      symbol: 'c',
+      unit: size,
+      least: '0 mm',
+      usual: ['20 mm', '100 mm'],
+    }),
+    outer_bar: length({
+      says: 'diameter of a layer of bars between these and the face; nil for the outermost layer',
+      symbol: 'phi_o',
+      unit: size,
+      least: '0 mm',
+      default: '0 mm',
+    }),
+    bar_size: length({
+      says: 'diameter of the bars',
+      symbol: 'phi',
+      unit: size,
+      above: '0 mm',
+      usual: ['6 mm', '32 mm'],
+    }),
+    spacing: length({
+      says: 'spacing of the bars, centre to centre',
+      symbol: 's',
+      unit: size,
+      above: '0 mm',
+      usual: ['75 mm', '300 mm'],
+    }),
+    f_ck: quantity('stress', {
+      says: 'characteristic cube strength of the concrete at 28 days',
+      unit: { SI: 'MPa', US: 'psi' },
+      least: '20 MPa',
+      most: '55 MPa',
+      source: cite('is-456', 'Table 2, Table 5'),
+    }),
+    steel: choice({ says: 'grade of the bars', words: steelWords }),
+    aggregate: length({
+      says: 'largest nominal size of the aggregate',
+      symbol: 'd_a',
+      unit: size,
+      above: '0 mm',
+      usual: ['10 mm', '40 mm'],
+      default: '20 mm',
+    }),
+    width: length({
+      says: 'width of the strip that is designed',
+      symbol: 'b',
+      unit: size,
+      above: '0 mm',
+      default: '1000 mm',
+    }),
+  },
+  steps: [...sectionSteps, ...requiredSteps, ...capacitySteps, ...spacingSteps],
+  results: ['M_R', 'A_need', 'A_st', 's_need', 'd', 'x_u', 'p_t', 's_most'],
+  limits: [
+    limit('d > 0 mm', { says: 'cover and bars leave an effective depth', otherwise: 'refuse', on: 'cover' }),
+    limit('d >= 0.5 * thickness', {
+      says: 'the effective depth is at least half the section, as usual',
+      otherwise: 'warn',
+      on: 'cover',
+      source: cite('practice'),
+    }),
+    limit('spacing > bar_size', { says: 'the bars do not touch', otherwise: 'refuse', on: 'spacing' }),
+    limit('M_u <= M_lim', {
+      says: 'a section without compression steel can carry the moment; otherwise make it thicker or the concrete stronger',
+      otherwise: 'refuse',
+      on: 'moment',
+      source: cite('is-456', 'Annex G, G-1.1'),
+    }),
+  ],
+  cautions: [
+    'The strength is that of cubes. A cylinder strength is about a fifth smaller than the cube strength of the same concrete and must not be entered as it is.',
+    'One face and one direction are checked. Cover, layer and bars are those of the face that the moment puts in tension.',
+    'Shear, crack width, deflection and anchorage each need their own check; at a buried or wet face crack width often asks for more steel than strength.',
+    'A wall also has the least vertical and horizontal steel of IS 456 cl. 32.5.',
+    'Cover: the nominal cover of IS 456 Table 16 by exposure, and more where concrete is cast against the ground.',
+    {
+      says: 'Least steel governs here, not the moment: it does not make the section watertight.',
+      when: { formula: 'A_min > A_req' },
+    },
+  ],
+  second: flexureIs456Second,
+  sketch: flexureIs456Sketch,
+  published: flexureIs456Cases,
+  example: {
+    moment: '38 kN*m/m',
+    thickness: '250 mm',
+    cover: '40 mm',
+    bar_size: '12 mm',
+    spacing: '150 mm',
+    f_ck: '30 MPa',
+    steel: 'Fe 500',
+  },
+})

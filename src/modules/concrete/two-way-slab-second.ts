@@ -1,0 +1,167 @@
+import type { Second, Step } from '../module.ts'
+import { cite } from '../sources.ts'
+import { solve, step, when } from '../words.ts'
+import { continuous, type PanelEdges } from './panel-edges.ts'
+import { twoWaySlabPlate } from './two-way-slab-plate.ts'
+
+const moment = { SI: 'kN*m/m', US: 'lbf*ft/ft' }
+const span = { SI: 'm', US: 'ft' }
+const areaLoad = { SI: 'kN/m^2', US: 'psf' }
+const johansen = cite('johansen', 'rectangular slabs, uniform load')
+const ratioOf = (name: string, says: string, symbol: string) => ({ dimension: 'ratio', name, says, symbol })
+
+type Direction = { readonly kind: keyof PanelEdges; readonly axis: 'x' | 'y'; readonly span: string }
+const directions: readonly Direction[] = [
+  { kind: 'long', axis: 'x', span: 'short span' },
+  { kind: 'short', axis: 'y', span: 'long span' },
+]
+
+/** (sqrt(m + i_1) + sqrt(m + i_2))^2 of one direction, i being the hogging moment at each end. */
+const yieldStrength = ({ kind, axis, span: along }: Direction): Step => {
+  const says = `strength of the strips along the ${along}, sagging m and hogging i at its two ends: (sqrt(m + i_1) + sqrt(m + i_2))^2`
+  const line = (formula: string) => step(`S_${axis}`, formula, { says, unit: moment, source: johansen })
+  const [m, i] = [`M_${axis}_mid`, `M_${axis}_sup`]
+  return when(continuous(kind, [2]), {
+    says: `both ${kind} edges are continuous`,
+    yes: [line(`4 * (${m} + ${i})`)],
+    no: [
+      when(continuous(kind, [1]), {
+        says: `one ${kind} edge is continuous`,
+        yes: [line(`(sqrt(${m} + ${i}) + sqrt(${m}))^2`)],
+        no: [line(`4 * ${m}`)],
+      }),
+    ],
+  })
+}
+
+const yieldLines: readonly Step[] = [
+  ...directions.map(yieldStrength),
+  step('t_s', 'S_x * long_span^2 / (S_y * short_span^2)', {
+    says: 'strength times span squared, one direction over the other: 1 or more, and the ridge of the yield lines lies along the long span',
+    source: johansen,
+  }),
+  when(
+    { formula: 't_s >= 1' },
+    {
+      says: 'the ridge lies along the long span',
+      yes: [
+        step('e_r', 'long_span / t_s * (sqrt(1 + 3 * t_s) - 1)', {
+          says: 'both triangles together reach this far along the long span, in the pattern that fails first',
+          unit: span,
+          source: johansen,
+        }),
+        step('w_c', '6 * 3/4 * S_y / e_r^2', {
+          says: 'load at which the panel fails when only the middle strips (3/4 of each width) resist',
+          unit: areaLoad,
+          source: johansen,
+        }),
+      ],
+      no: [
+        step('e_r', 'short_span * t_s * (sqrt(1 + 3 / t_s) - 1)', {
+          says: 'both triangles together reach this far along the short span, in the pattern that fails first',
+          unit: span,
+          source: johansen,
+        }),
+        step('w_c', '6 * 3/4 * S_x / e_r^2', {
+          says: 'load at which the panel fails when only the middle strips (3/4 of each width) resist',
+          unit: areaLoad,
+          source: johansen,
+        }),
+      ],
+    },
+  ),
+]
+
+const plate: readonly Step[] = [
+  solve(twoWaySlabPlate, {
+    takes: { ratio: 'r', nu: 'poisson' },
+    words: { edges: { choice: 'edges' } },
+    gives: {
+      x_mid: ratioOf('c_x', 'largest sagging moment, short span, over w l_x^2', 'c_x'),
+      y_mid: ratioOf('c_y', 'largest sagging moment, long span, over w l_x^2', 'c_y'),
+      x_peak: ratioOf('c_x_peak', 'largest hogging moment at a long edge', 'c_x_peak'),
+      y_peak: ratioOf('c_y_peak', 'largest hogging moment at a short edge', 'c_y_peak'),
+      x_strip: ratioOf('c_x_sup', 'hogging moment at a long edge, mean over the middle strip', 'c_x_sup'),
+      y_strip: ratioOf('c_y_sup', 'hogging moment at a short edge, mean over the middle strip', 'c_y_sup'),
+      v: ratioOf('c_v', 'largest edge reaction (middle three quarters of any edge) over w l_x', 'c_v'),
+    },
+    says: 'the panel as an elastic plate with its true edges',
+    source: cite('timoshenko', 'ch. 5 and 6'),
+  }),
+  ...directions.flatMap(({ kind, axis, span: along }) => [
+    step(`M_${axis}_el`, `c_${axis} * load * short_span^2`, {
+      says: `elastic sagging moment, ${along}`,
+      unit: moment,
+    }),
+    step(`M_${axis}_peak`, `c_${axis}_peak * load * short_span^2`, {
+      says: `largest elastic hogging moment at a ${kind} edge, which the table leaves to redistribution`,
+      unit: moment,
+    }),
+  ]),
+  step('V_el', 'c_v * load * short_span', {
+    says: 'largest elastic edge reaction',
+    unit: { SI: 'kN/m', US: 'plf' },
+  }),
+]
+
+/** Sagging moment and the mean of the two hogging moments of a direction: what redistribution cannot change. */
+const stripTotal = ({ kind, axis, span: along }: Direction): Step => {
+  const says = `sagging plus the mean of the end moments, ${along}`
+  const lines = (end: (sup: string) => string) => [
+    step(`M_${axis}_strip`, `M_${axis}_mid${end(`M_${axis}_sup`)}`, { says: `${says}, by the table`, unit: moment }),
+    step(`M_${axis}_strip_el`, `(c_${axis}${end(`c_${axis}_sup`)}) * load * short_span^2`, {
+      says: `${says}, elastic plate`,
+      unit: moment,
+    }),
+  ]
+  return when(continuous(kind, [2]), {
+    says: `both ${kind} edges are continuous`,
+    yes: lines(sup => ` + ${sup}`),
+    no: [
+      when(continuous(kind, [1]), {
+        says: `one ${kind} edge is continuous`,
+        yes: lines(sup => ` + ${sup} / 2`),
+        no: lines(() => ''),
+      }),
+    ],
+  })
+}
+
+/** Yield lines for the four moments as a set, and the elastic plate for what they leave open. */
+export const twoWaySlabSecond: Second = {
+  title: 'Yield lines, and the elastic plate',
+  says: 'The table comes from yield lines and redistributes elastic moments, so two questions are asked apart: do the four moments together carry the load (yield lines over the middle strips), and how far are they from the elastic plate with the true edges?',
+  when: {
+    condition: { choice: 'corners', is: ['held down'] },
+    otherwise: 'corners are free to lift: the closed form of Table 27 stands beside the table in the working',
+  },
+  steps: [...yieldLines, ...plate, ...directions.map(stripTotal)],
+  compare: [
+    {
+      first: 'load',
+      second: 'w_c',
+      band: 0.1,
+      says: 'yield lines give 0.91 to 1.03 of the load over the whole of Table 26, least for two long edges discontinuous and one short edge continuous; between the printed ratios as well',
+    },
+    {
+      first: 'M_x_strip',
+      second: 'M_x_strip_el',
+      band: 0.2,
+      says: 'redistribution moves moment between support and midspan but not the sum of a strip; what is left is how the load is shared between the two spans',
+      when: continuous('long', [1, 2]),
+    },
+    {
+      first: 'M_x_strip',
+      second: 'M_x_strip_el',
+      band: 0.55,
+      says: 'no long edge is continuous: the plate carries a large part by twisting and by the short edges, the table (yield lines) as much as 54 % more by the short span; the table is the safe side',
+      when: continuous('long', [0]),
+    },
+    {
+      first: 'V_max',
+      second: 'V_el',
+      band: 0.5,
+      says: 'the 45 degree lines know nothing of continuity: the elastic reaction at a continuous edge is as much as 46 % larger, at a discontinuous one smaller',
+    },
+  ],
+}

@@ -1,0 +1,79 @@
+import type { Drawing, Point, Shape, SketchView } from '../sketch.ts'
+import type { PanelWord } from './is456-table-26.ts'
+import { panelEdges } from './panel-edges.ts'
+
+/** Plan of the panel, long span across the page: continuous edges hatched, moments where they act. */
+export function twoWaySlabSketch(view: SketchView): Drawing {
+  const [lx, ly] = [view.number('short_span'), view.number('long_span')]
+  const edges = view.word('edges')
+  return {
+    says: `Plan of a panel ${view.shown('short_span')} by ${view.shown('long_span')} (${edges}; continuous edges hatched). Sagging moments ${view.shown('M_x_mid')} along the short span and ${view.shown('M_y_mid')} along the long span; hogging moments ${view.shown('M_x_sup')} at long edges and ${view.shown('M_y_sup')} at short edges.`,
+    toScale: true,
+    shapes: [
+      ...outline(lx, ly, edges as PanelWord),
+      ...moments(view, lx, ly, edges as PanelWord),
+      ...sizes(view, lx, ly),
+    ],
+  }
+}
+
+type Side = { readonly from: Point; readonly to: Point; readonly runsOn: boolean; readonly out: Point }
+
+function sides(lx: number, ly: number, word: PanelWord): readonly Side[] {
+  const { long, short } = panelEdges[word]
+  return [
+    { from: [0, 0], to: [ly, 0], runsOn: long[0], out: [0, -1] },
+    { from: [0, lx], to: [ly, lx], runsOn: long[1], out: [0, 1] },
+    { from: [0, 0], to: [0, lx], runsOn: short[0], out: [-1, 0] },
+    { from: [ly, 0], to: [ly, lx], runsOn: short[1], out: [1, 0] },
+  ]
+}
+
+function outline(lx: number, ly: number, word: PanelWord): readonly Shape[] {
+  const panel: Point[] = [
+    [0, 0],
+    [ly, 0],
+    [ly, lx],
+    [0, lx],
+  ]
+  const hatched = sides(lx, ly, word).filter(side => side.runsOn)
+  const border = sides(lx, ly, word).map(
+    (side): Shape => ({ kind: 'line', points: [side.from, side.to], weight: side.runsOn ? 'thick' : 'medium' }),
+  )
+  return [{ kind: 'polygon', points: panel, fill: 'none' }, ...border, ...hatched.flatMap(side => hatching(side, lx))]
+}
+
+function hatching({ from, to, out }: Side, lx: number): readonly Shape[] {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1])
+  const depth = 0.06 * lx
+  const count = Math.max(4, Math.round(length / depth))
+  const along: Point = [(to[0] - from[0]) / count, (to[1] - from[1]) / count]
+  return Array.from({ length: count }, (_, i): Shape => {
+    const at = (n: number): Point => [from[0] + along[0] * n, from[1] + along[1] * n]
+    const [x, y] = at(i + 1)
+    return { kind: 'line', points: [at(i), [x + out[0] * depth, y + out[1] * depth]], weight: 'thin' }
+  })
+}
+
+function moments(view: SketchView, lx: number, ly: number, word: PanelWord): readonly Shape[] {
+  const { long, short } = panelEdges[word]
+  const label = (name: string, at: Point, anchor: 'start' | 'middle' | 'end' = 'middle'): Shape => ({
+    kind: 'label',
+    at,
+    label: view.label(name),
+    anchor,
+  })
+  return [
+    { kind: 'arrow', from: [ly / 2, 0.36 * lx], to: [ly / 2, 0.66 * lx] },
+    label('M_x_mid', [ly / 2, 0.72 * lx]),
+    { kind: 'arrow', from: [0.36 * ly, lx / 2], to: [0.64 * ly, lx / 2] },
+    label('M_y_mid', [0.66 * ly, 0.52 * lx], 'start'),
+    ...(long[0] ? [label('M_x_sup', [ly / 2, 0.07 * lx])] : []),
+    ...(short[0] ? [label('M_y_sup', [0.02 * ly, 0.36 * lx], 'start')] : []),
+  ]
+}
+
+const sizes = (view: SketchView, lx: number, ly: number): readonly Shape[] => [
+  { kind: 'dimension', from: [0, 0], to: [ly, 0], off: -6, label: view.label('long_span') },
+  { kind: 'dimension', from: [ly, 0], to: [ly, lx], off: -6, label: view.label('short_span') },
+]
