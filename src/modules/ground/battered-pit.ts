@@ -1,0 +1,259 @@
+import { defineModule, type Step } from '../module.ts'
+import { cite } from '../sources.ts'
+import { check, choice, length, limit, look, quantity, ratio, solve, step, when } from '../words.ts'
+import { batteredPitCases } from './battered-pit-cases.ts'
+import { batteredPitSketch } from './battered-pit-sketch.ts'
+import { angleUnit, areaUnit, lengthUnit, volumeUnit } from './ground-units.ts'
+import { deepestSlope, pitSoils, steepestSlope } from './osha-slopes.ts'
+import { pitSlices } from './pit-slices.ts'
+
+const along = (name: string, formula: string, says: string): Step =>
+  step(name, formula, { says, unit: lengthUnit, source: cite('statics') })
+const plan = (name: string, formula: string, says: string): Step =>
+  step(name, formula, { says, unit: areaUnit, source: cite('statics') })
+
+const slopes: readonly Step[] = [
+  look('slope_steepest', steepestSlope, {
+    row: 'soil',
+    says: 'steepest slope of this ground, horizontal for one vertical',
+    symbol: 's_max',
+  }),
+  look('depth_most', deepestSlope, {
+    row: 'soil',
+    says: 'depth to which that slope serves',
+    symbol: 'd_max',
+    unit: lengthUnit,
+  }),
+  when(
+    { given: 'slope_chosen' },
+    {
+      says: 'a slope is chosen',
+      yes: [
+        step('slope', 'slope_chosen', { says: 'slope of the sides: as chosen', symbol: 's_b' }),
+        check('slope_flat_enough', 'slope >= slope_steepest', {
+          says: 'the chosen slope is no steeper than the table allows',
+          source: cite('osha-1926-p', '1926.652(b)(2)'),
+        }),
+      ],
+      no: [step('slope', 'slope_steepest', { says: 'slope of the sides: the steepest allowed', symbol: 's_b' })],
+    },
+  ),
+  step('batter_angle', 'atan2(1, slope)', {
+    says: 'angle of the sides above the horizontal',
+    symbol: 'beta',
+    unit: angleUnit,
+    source: cite('statics'),
+  }),
+]
+
+const plans: readonly Step[] = [
+  along('base_length', 'plan_length + 2 * working_space', 'pit at formation, along the structure'),
+  along('base_width', 'plan_width + 2 * working_space', 'pit at formation, across the structure'),
+  along('batter_run', 'slope * depth', 'how far each side goes back from toe to edge'),
+  along('top_length', 'base_length + 2 * batter_run', 'pit at ground level, along'),
+  along('top_width', 'base_width + 2 * batter_run', 'pit at ground level, across'),
+  along('mid_length', 'base_length + batter_run', 'pit at mid depth, along'),
+  along('mid_width', 'base_width + batter_run', 'pit at mid depth, across'),
+]
+
+const volumes: readonly Step[] = [
+  plan('A_base', 'base_length * base_width', 'plan at formation'),
+  plan('A_mid', 'mid_length * mid_width', 'plan at mid depth (not the mean of the two others)'),
+  plan('A_top', 'top_length * top_width', 'plan at ground level'),
+  step('V_dig', 'depth * (A_base + 4 * A_mid + A_top) / 6', {
+    says: 'volume to dig, in place: prismoidal rule, exact for plane sides',
+    unit: volumeUnit,
+    source: cite('statics', 'prismoidal rule'),
+  }),
+  step('V_spoil', 'V_dig * (1 + swell)', { says: 'the same as loose spoil', unit: volumeUnit }),
+]
+
+const backfill: Step = when(
+  { given: 'structure_volume' },
+  {
+    says: 'the volume of the structure is given, so backfill can be reckoned',
+    yes: [
+      check('structure_fits', 'structure_volume <= V_dig', {
+        says: 'the structure takes no more room than the pit has',
+      }),
+      step('V_fill', 'V_dig - structure_volume', {
+        says: 'room to fill round and over the structure, to the old ground level',
+        unit: volumeUnit,
+      }),
+      step('V_bank', 'V_fill / (1 - shrinkage)', {
+        says: 'soil in its place in the ground that compacts into this room',
+        unit: volumeUnit,
+      }),
+      step('V_keep', 'V_bank * (1 + swell)', { says: 'the same as loose spoil: what to keep', unit: volumeUnit }),
+      step('V_away', 'V_spoil - V_keep', {
+        says: 'loose spoil to take away; negative where fill must be brought',
+        unit: volumeUnit,
+      }),
+    ],
+  },
+)
+
+const fits = (available: string, top: string, says: string): Step =>
+  when(
+    { given: available },
+    {
+      says: `the room on site is given, ${says}`,
+      yes: [check(`fits_${says}`, `${top} <= ${available}`, { says: `the pit fits on the site, ${says}` })],
+    },
+  )
+
+/** Plan, volume and spoil of a pit with plane sides sloped by 29 CFR 1926 Subpart P, Appendix B. */
+export const batteredPit = defineModule({
+  id: 'battered-pit',
+  version: '1.0.0',
+  title: 'Pit with sloped sides',
+  asks: 'How far do the sides of the pit lie back, how much is dug, and how much goes back?',
+  inputs: {
+    soil: choice({
+      says: 'soil or rock type, by a competent person on site; the lowest layer type governs',
+      words: pitSoils,
+    }),
+    depth: length({
+      says: 'depth of the pit below the lowest ground at its edge',
+      symbol: 'd',
+      unit: lengthUnit,
+      above: '0 m',
+      usual: ['1.5 m', '6 m'],
+    }),
+    plan_length: length({
+      says: 'outside length of the raft or its blinding',
+      symbol: 'l_p',
+      unit: lengthUnit,
+      above: '0 m',
+    }),
+    plan_width: length({
+      says: 'outside width of the raft or its blinding',
+      symbol: 'b_p',
+      unit: lengthUnit,
+      above: '0 m',
+    }),
+    working_space: length({
+      says: 'room to work at formation, on each side of the structure',
+      symbol: 'c_w',
+      unit: lengthUnit,
+      least: '0 m',
+      usual: ['0.6 m', '2 m'],
+    }),
+    slope_chosen: ratio({
+      says: 'slope of the sides where a flatter one than the steepest is chosen, horizontal for one vertical',
+      symbol: 's_sel',
+      least: '0',
+      most: '5',
+      optional: true,
+    }),
+    swell: ratio({
+      says: 'growth of the soil from its place in the ground to loose spoil, as a part of the volume in place',
+      symbol: 'f_s',
+      least: '0',
+      most: '1',
+      usual: ['0.1', '0.5'],
+    }),
+    shrinkage: ratio({
+      says: 'loss of the soil from its place in the ground to compacted fill, as a part of the volume in place',
+      symbol: 'f_c',
+      least: '0',
+      below: '0.5',
+      usual: ['0', '0.2'],
+    }),
+    structure_volume: quantity('volume', {
+      says: 'outside volume of all that stays in the pit (box, blinding, working layer)',
+      symbol: 'V_str',
+      unit: volumeUnit,
+      above: '0 m^3',
+      optional: true,
+    }),
+    site_length: length({
+      says: 'room on site along the structure, less set-backs; checked where given',
+      symbol: 'l_site',
+      unit: lengthUnit,
+      above: '0 m',
+      optional: true,
+    }),
+    site_width: length({
+      says: 'room on site across the structure, less set-backs; checked where given',
+      symbol: 'b_site',
+      unit: lengthUnit,
+      above: '0 m',
+      optional: true,
+    }),
+  },
+  steps: [
+    ...slopes,
+    ...plans,
+    ...volumes,
+    backfill,
+    fits('site_length', 'top_length', 'along'),
+    fits('site_width', 'top_width', 'across'),
+  ],
+  results: ['slope', 'batter_angle', 'top_length', 'top_width', 'V_dig', 'V_spoil', 'V_fill', 'V_keep', 'V_away'],
+  limits: [
+    limit('depth < 20 ft', {
+      says: 'the pit is less than 20 ft (6.096 m) deep; a deeper one is designed by a registered professional engineer',
+      otherwise: 'refuse',
+      on: 'depth',
+      source: cite('osha-1926-p', 'App. B, Table B-1'),
+    }),
+    limit('depth <= depth_most', {
+      says: 'the pit is no deeper than the slope of this ground serves (12 ft for type A short term)',
+      otherwise: 'refuse',
+      on: 'depth',
+      source: cite('osha-1926-p', 'App. B, Table B-1, note 2'),
+    }),
+  ],
+  cautions: [
+    'The slopes are those of a regulation of the United States; elsewhere the local rules govern.',
+    'Seeping water, vibration, fissures, layers that dip into the pit and loads at the edge lower the soil type; a competent person classes it on site and looks at the sides daily and after rain.',
+    'Spoil, plant and stores stay at least 0.6 m (2 ft) back from the edge, and loads that push on the sides further.',
+    'Nobody stands in the pit without a safe way out within 7.5 m (25 ft).',
+    {
+      says: 'The table knows one slope for the whole side. Where a weaker layer lies under a stronger one, the whole side takes the slope of the weaker.',
+      when: { choice: 'soil', is: ['type A', 'type A short term', 'type B'] },
+    },
+  ],
+  second: {
+    title: 'The pit as parts, and as slices',
+    says: 'The same volume as a core with four side wedges and four corner pyramids, and by adding up level slices.',
+    steps: [
+      step('V_core', 'base_length * base_width * depth', { says: 'core over the formation', unit: volumeUnit }),
+      step('V_wedges', '(base_length + base_width) * slope * depth^2', {
+        says: 'four wedges along the sides',
+        unit: volumeUnit,
+      }),
+      step('V_corners', '4 / 3 * slope^2 * depth^3', { says: 'four pyramids at the corners', unit: volumeUnit }),
+      step('V_parts', 'V_core + V_wedges + V_corners', { says: 'volume from the parts', unit: volumeUnit }),
+      solve(pitSlices, {
+        takes: { long: 'base_length', wide: 'base_width', depth: 'depth', slope: 'slope' },
+        gives: {
+          volume: { dimension: 'volume', name: 'V_slices', says: 'volume from the slices', unit: volumeUnit },
+        },
+        says: 'level slices added up',
+      }),
+    ],
+    compare: [
+      { first: 'V_dig', second: 'V_parts', band: 1e-9, says: 'both are exact for plane sides' },
+      {
+        first: 'V_dig',
+        second: 'V_slices',
+        band: 1e-4,
+        says: 'slices with their own mid-height plan leave out a little of the corners',
+      },
+    ],
+  },
+  sketch: batteredPitSketch,
+  published: batteredPitCases,
+  example: {
+    soil: 'type B',
+    depth: '4.7 m',
+    plan_length: '8.6 m',
+    plan_width: '5.2 m',
+    working_space: '0.8 m',
+    swell: '0.25',
+    shrinkage: '0.1',
+    structure_volume: '145 m^3',
+  },
+})

@@ -1,0 +1,212 @@
+import { defineModule } from '../module.ts'
+import { cite } from '../sources.ts'
+import { angle, choice, label, length, limit, list, pressure, quantity, ratio, unitWeight } from '../words.ts'
+import { earthPressureCases } from './earth-pressure-cases.ts'
+import { earthPressureSecond } from './earth-pressure-second.ts'
+import { earthPressureSketch } from './earth-pressure-sketch.ts'
+import { earthPressureSteps } from './earth-pressure-steps.ts'
+import { angleUnit, lengthUnit, lineLoadUnit, pressureUnit, weightUnit } from './ground-units.ts'
+
+const soilLayers = list('soil beside the wall, from the ground down to the base of the wall or further', {
+  least: 1,
+  most: 8,
+  fields: {
+    layer: label({ says: 'what the layer is', optional: true }),
+    thickness: length({ says: 'thickness', symbol: 'h', unit: lengthUnit, above: '0 m' }),
+    gamma: unitWeight({
+      says: 'unit weight above the water, moist',
+      symbol: 'gamma',
+      unit: weightUnit,
+      above: '0 kN/m^3',
+      usual: ['14 kN/m^3', '23 kN/m^3'],
+    }),
+    gamma_sat: unitWeight({
+      says: 'unit weight below the water, saturated; takes part only where water stands against the wall or above it',
+      symbol: 'gamma_sat',
+      unit: weightUnit,
+      least: '11 kN/m^3',
+      usual: ['17 kN/m^3', '23 kN/m^3'],
+    }),
+    phi: angle({
+      says: 'effective angle of friction',
+      symbol: "phi'",
+      unit: angleUnit,
+      above: '0 deg',
+      most: '50 deg',
+      usual: ['18 deg', '42 deg'],
+    }),
+    c: pressure({
+      says: 'effective cohesion; takes part in the Rankine states only',
+      symbol: "c'",
+      unit: pressureUnit,
+      least: '0 kPa',
+      usual: ['0 kPa', '15 kPa'],
+      default: '0 kPa',
+    }),
+    OCR: ratio({
+      says: 'overconsolidation ratio of natural soil; takes part at rest only',
+      least: '1',
+      most: '30',
+      optional: true,
+    }),
+  },
+})
+
+/** Earth and water pressure on a vertical wall between two depths, through layers and water. */
+export const earthPressure = defineModule({
+  id: 'earth-pressure',
+  version: '1.0.0',
+  title: 'Earth and water pressure on a wall',
+  asks: 'How hard do soil, surcharge and water press on the wall, and where?',
+  inputs: {
+    state: choice({
+      says: 'state of the soil beside the wall',
+      words: {
+        'at rest': 'the wall does not yield: any box held by its roof and raft (Jaky, or the overconsolidated form)',
+        active: 'the wall yields by about a thousandth of its height or more (Rankine)',
+        'active Coulomb': 'the same with friction on the wall (Coulomb)',
+        passive: 'the wall is pushed against the soil (Rankine); a resistance, reached only after much movement',
+      },
+    }),
+    layers: soilLayers,
+    wall_top: length({
+      says: 'depth of the top of the wall strip below ground; the centre line of the roof slab for a box',
+      symbol: 'z_t',
+      unit: lengthUnit,
+      least: '0 m',
+      default: '0 m',
+    }),
+    wall_base: length({
+      says: 'depth of its base below ground; the centre line of the raft for a box',
+      symbol: 'z_b',
+      unit: lengthUnit,
+      above: '0 m',
+      usual: ['1 m', '12 m'],
+    }),
+    surcharge: pressure({
+      says: 'uniform load on the ground beside the wall; 0 kPa where there is surely none',
+      symbol: 'q',
+      unit: pressureUnit,
+      least: '0 kPa',
+      usual: ['5 kPa', '50 kPa'],
+    }),
+    water_depth: length({
+      says: 'depth of the highest credible groundwater, hydrostatic; negative for water above ground; left out where the ground is surely dry',
+      symbol: 'z_w',
+      unit: lengthUnit,
+      usual: ['0 m', '30 m'],
+      optional: true,
+    }),
+    roller: quantity('force_per_length', {
+      says: 'line load of the roller that compacts the fill near the wall, weight and vibration together',
+      symbol: 'p_r',
+      unit: lineLoadUnit,
+      above: '0 kN/m',
+      most: '200 kN/m',
+      usual: ['10 kN/m', '80 kN/m'],
+      optional: true,
+    }),
+    alpha: angle({
+      says: 'slope of the ground, rising from the wall; only for dry frictional soil without surcharge',
+      symbol: 'alpha',
+      unit: angleUnit,
+      least: '0 deg',
+      most: '45 deg',
+      optional: true,
+    }),
+    delta: angle({
+      says: 'angle of friction between soil and wall, for the Coulomb wedge',
+      symbol: 'delta',
+      unit: angleUnit,
+      least: '0 deg',
+      most: '40 deg',
+      optional: true,
+    }),
+    gamma_w: unitWeight({
+      says: 'unit weight of water',
+      symbol: 'gamma_w',
+      unit: weightUnit,
+      least: '9.7 kN/m^3',
+      most: '10.3 kN/m^3',
+      default: '9.81 kN/m^3',
+    }),
+  },
+  steps: earthPressureSteps,
+  results: ['p_top', 'p_base', 'P', 'y_P', 'P_soil', 'P_water', 'h_wall', 'd_water', 'K_h_1', 'p_water_1'],
+  limits: [
+    limit('wall_base > wall_top', {
+      says: 'the base of the wall is below its top',
+      otherwise: 'refuse',
+      on: 'wall_base',
+      source: cite('statics'),
+    }),
+    limit('sum(layers.h_on_wall) >= h_wall', {
+      says: "the first layer reaches below the wall's top and the layers reach its base; put soil above the first layer into the surcharge",
+      otherwise: 'refuse',
+      on: 'layers',
+    }),
+    limit('z_last < wall_base', {
+      says: "every layer begins above the wall's base; leave out the layers below",
+      otherwise: 'refuse',
+      on: 'layers',
+    }),
+    limit('sum(layers.excess) <= 0 deg', {
+      says: 'neither the slope of the ground nor the wall friction is greater than the angle of friction of any layer',
+      otherwise: 'refuse',
+      on: 'layers',
+      source: cite('coulomb'),
+    }),
+    limit('alpha <= 0 deg or (sum(layers.c) <= 0 kPa and surcharge <= 0 kPa)', {
+      says: 'sloping ground only over soil without cohesion and without surcharge',
+      otherwise: 'refuse',
+      on: 'alpha',
+      source: cite('rankine', 'sloping ground'),
+    }),
+    limit('alpha <= 0 deg or head_base <= 0 m', {
+      says: 'sloping ground only above the water',
+      otherwise: 'refuse',
+      on: 'alpha',
+      source: cite('rankine', 'sloping ground'),
+    }),
+    limit('delta <= delta_counted', {
+      says: 'wall friction is given only with the Coulomb wedge; other states leave it out',
+      otherwise: 'refuse',
+      on: 'delta',
+    }),
+    limit('roller <= roller_counted', {
+      says: 'compaction pressure is never counted as passive resistance',
+      otherwise: 'refuse',
+      on: 'roller',
+    }),
+  ],
+  cautions: [
+    'Drained soil with effective strengths. Undrained clay, swelling clay and frost push harder and are not covered.',
+    'Water stands still at one level: perched water, artesian water and a blocked drain are cases of their own.',
+    'Strip, line and wheel loads beside the wall are not in it; a uniform surcharge stands for light traffic only.',
+    {
+      says: 'A box held by its roof and raft does not yield: use pressure at rest unless the movement is shown.',
+      when: { choice: 'state', is: ['active', 'active Coulomb'] },
+    },
+    {
+      says: 'Passive resistance needs movement of some per cent of the height, and is lost where the soil may be dug away.',
+      when: { choice: 'state', is: ['passive'] },
+    },
+    {
+      says: 'Compaction pressure after Ingold is for a wall that yields a little; against a stiff box it can be higher, so keep heavy plant away from the walls.',
+      when: { given: 'roller' },
+    },
+  ],
+  second: earthPressureSecond,
+  sketch: earthPressureSketch,
+  published: earthPressureCases,
+  example: {
+    state: 'at rest',
+    layers: [
+      { layer: 'sandy backfill', thickness: '6 m', gamma: '18.5 kN/m^3', gamma_sat: '20.5 kN/m^3', phi: '32 deg' },
+    ],
+    wall_top: '1.4 m',
+    wall_base: '4.2 m',
+    surcharge: '10 kPa',
+    water_depth: '2.8 m',
+  },
+})

@@ -1,0 +1,84 @@
+import type { Drawing, Fill, Point, Shape, SketchView } from '../sketch.ts'
+
+interface Section {
+  readonly half: number
+  readonly outer: number
+  readonly inner: number
+  readonly cover: number
+  readonly ceiling: number
+  readonly floor: number
+  readonly under: number
+}
+
+/** Section across the finished box, to scale, with the forces on it. */
+export function flotationSketch(view: SketchView): Drawing {
+  const half = view.number('plan_width') / 2
+  const section: Section = {
+    half,
+    outer: half + view.number('toe'),
+    inner: half - view.number('wall'),
+    cover: view.number('cover'),
+    ceiling: view.number('cover') + view.number('roof'),
+    floor: view.number('z_raft_top'),
+    under: view.number('z_raft'),
+  }
+  return {
+    says:
+      `Section across the box, to scale: uplift ${view.shown('U_fin')} on the raft at ${view.shown('z_raft')} below ground with ` +
+      `water at ${view.shown('water_depth')}; box ${view.shown('W_box')}, soil over the roof ${view.shown('W_cover')}.`,
+    toScale: true,
+    shapes: [...outlines(section), ...groundAndWater(view, section), ...forces(view, section)],
+  }
+}
+
+const rectangle = (fill: Fill, x: readonly [number, number], z: readonly [number, number]): Shape => ({
+  kind: 'polygon',
+  fill,
+  points: [
+    [x[0], -z[0]],
+    [x[1], -z[0]],
+    [x[1], -z[1]],
+    [x[0], -z[1]],
+  ],
+})
+
+function outlines({ half, outer, inner, cover, ceiling, floor, under }: Section): readonly Shape[] {
+  return [
+    rectangle('soil', [-half, half], [0, cover]),
+    rectangle('concrete', [-half, half], [cover, ceiling]),
+    rectangle('concrete', [-half, -inner], [ceiling, floor]),
+    rectangle('concrete', [inner, half], [ceiling, floor]),
+    rectangle('void', [-inner, inner], [ceiling, floor]),
+    rectangle('concrete', [-outer, outer], [floor, under]),
+  ]
+}
+
+function groundAndWater(view: SketchView, { outer, under }: Section): readonly Shape[] {
+  const edge = 1.5 * outer
+  const ground: readonly Point[] = [
+    [-edge, 0],
+    [edge, 0],
+  ]
+  const depth = view.number('water_depth')
+  const level: readonly Shape[] =
+    depth < 1.2 * under
+      ? [{ kind: 'level', at: [1.15 * outer, -depth], label: view.label('water_depth'), side: 'right', water: true }]
+      : []
+  return [{ kind: 'ground', points: ground }, ...level]
+}
+
+function forces(view: SketchView, { half, outer, cover, floor, under }: Section): readonly Shape[] {
+  const reach = 0.3 * under
+  const down = (x: number, from: number, name: string): Shape => ({
+    kind: 'arrow',
+    from: [x, from + reach],
+    to: [x, from],
+    label: view.label(name),
+  })
+  return [
+    down(-0.4 * half, -cover, 'W_cover'),
+    down(0, -(floor + under) / 2 + 0.02 * under, 'W_box'),
+    { kind: 'arrow', from: [0, -under - reach], to: [0, -under], label: view.label('U_fin') },
+    ...(outer > half ? [down((outer + half) / 2, -floor, 'W_toe')] : []),
+  ]
+}
