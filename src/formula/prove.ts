@@ -77,12 +77,17 @@ class Proving {
   }
 
   private fault(span: Span, says: string, help?: string): undefined {
-    this.faults.push({ rule: 'dimension-mismatch', span, says, ...(help !== undefined && { help }) })
-    return undefined
+    return this.add({ rule: 'dimension-mismatch', span, says, ...(help !== undefined && { help }) })
   }
 
   private unknown(name: string, span: Span): undefined {
-    this.faults.push({ rule: 'name-unknown', span, says: `Nothing here is named \`${name}\``, name })
+    return this.add({ rule: 'name-unknown', span, says: `Nothing here is named \`${name}\``, name })
+  }
+
+  /** The middle of a chain `a < b < c` is proved twice and spoken of once. */
+  private add(fault: Fault): undefined {
+    const known = this.faults.some(each => each.span.start === fault.span.start && each.says === fault.says)
+    if (!known) this.faults.push(fault)
     return undefined
   }
 
