@@ -1,0 +1,171 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { flotation } from '../../../src/modules/ground/flotation.ts'
+import { runModule } from '../run-module.ts'
+
+const box = {
+  method: 'EN 1997-1 UPL',
+  plan_length: '8 m',
+  plan_width: '5 m',
+  cover: '1.2 m',
+  roof: '0.3 m',
+  clear: '2.4 m',
+  raft: '0.4 m',
+  wall: '0.3 m',
+  gamma_c: '24 kN/m^3',
+  gamma: '17 kN/m^3',
+  gamma_sat: '20 kN/m^3',
+  water_depth: '1.0 m',
+  water_building: '3.0 m',
+}
+const run = (more: Readonly<Record<string, string>> = {}, units: 'SI' | 'US' = 'SI') =>
+  runModule(flotation, { ...box, ...more }, { units })
+const kN = 1000
+
+describe('flotation', () => {
+  it('weight of the box: concrete of roof, walls and raft, worked by hand', () => {
+    // roof 40 x 0.3, walls (40 - 7.4 x 4.4) x 2.4, raft 40 x 0.4
+    const concrete = 12 + (40 - 7.4 * 4.4) * 2.4 + 16
+    expect(run().si('W_box')).toBeCloseTo(24 * kN * concrete, 5)
+  })
+
+  it('soil over the roof: moist above the water, submerged below it', () => {
+    expect(run().si('W_cover')).toBeCloseTo(40 * (17 * 1.0 + (20 - 9.81) * 0.2) * kN, 5)
+    expect(run({ water_depth: '2 m' }).si('W_cover')).toBeCloseTo(40 * 17 * 1.2 * kN, 5)
+    expect(run({ water_depth: '0 m' }).si('W_cover')).toBeCloseTo(40 * (20 - 9.81) * 1.2 * kN, 5)
+  })
+
+  it('water is counted once: submerged soil with the net uplift, or all the soil and water with the whole uplift', () => {
+    const at = run({ water_depth: '0.3 m' })
+    const saturated = 40 * (17 * 0.3 + 20 * 0.9) * kN
+    expect(at.si('W_cover') + at.si('W_G_fin')).toBeCloseTo(saturated, 5)
+    const resultant = at.si('U_net_fin') - at.si('W_cover') - at.si('W_box')
+    expect(resultant).toBeCloseTo(at.si('U_fin') - saturated - at.si('W_box'), 5)
+  })
+
+  it('any box: uplift less water on top is the displaced water, by volume and by panels', () => {
+    const length = (min: number, max: number) => fc.integer({ min, max }).map(n => `${n} cm`)
+    fc.assert(
+      fc.property(
+        fc.record({
+          plan_length: length(200, 2000),
+          plan_width: length(200, 2000),
+          toe: length(0, 150),
+          cover: length(0, 400),
+          roof: length(15, 150),
+          clear: length(150, 450),
+          raft: length(15, 150),
+          water_depth: length(-200, 1200),
+          water_building: length(0, 1200),
+        }),
+        sizes => {
+          const at = run(sizes)
+          expect(at.errors.filter(fault => fault.rule !== 'check-not-satisfied')).toEqual([])
+          expect(at.agrees).toHaveLength(4)
+          for (const one of at.agrees) {
+            const slack = one.band * Math.abs(one.first) + 1e-3
+            expect(Math.abs(one.second - one.first)).toBeLessThanOrEqual(slack)
+          }
+        },
+      ),
+      { numRuns: 60 },
+    )
+  })
+
+  it('higher water: never makes the box safer', () => {
+    const depths = ['6 m', '4 m', '3 m', '2 m', '1.2 m', '0.5 m', '0 m']
+    const margins = depths.map(water_depth => {
+      const at = run({ water_depth })
+      return at.si('hold_fin') - at.si('demand_fin')
+    })
+    for (const [i, margin] of margins.entries()) {
+      if (i > 0) expect(margin).toBeLessThanOrEqual((margins[i - 1] ?? Number.NaN) + 1e-6)
+    }
+  })
+
+  it('no water at the raft: no uplift, no factor, and the box stays down', () => {
+    const at = run({ water_depth: '4.3 m', water_building: '5 m' })
+    expect(at.si('U_fin')).toBe(0)
+    expect(at.has('F_fin')).toBe(false)
+    expect(at.satisfied('stays_down_finished')).toBe(true)
+    expect(at.satisfied('stays_down_building')).toBe(true)
+    expect(at.errors).toEqual([])
+  })
+
+  it('toe: soil over it holds, and uplift acts on it', () => {
+    const [plain, toed] = [run(), run({ toe: '0.5 m' })]
+    expect(toed.si('W_toe')).toBeGreaterThan(0)
+    expect(plain.si('W_toe')).toBe(0)
+    expect(toed.si('U_fin') / plain.si('U_fin')).toBeCloseTo((9 * 6) / 40, 9)
+    expect(toed.si('F_fin')).toBeGreaterThan(plain.si('F_fin'))
+  })
+
+  it('one factor: the required factors are those of Table 3-4 by load condition', () => {
+    // EM 1110-2-2100, Table 3-4 (memory): 1.3 usual, 1.2 unusual, 1.1 extreme
+    for (const [condition, factor] of [
+      ['usual', 1.3],
+      ['unusual', 1.2],
+      ['extreme', 1.1],
+    ] as const) {
+      const at = run({ method: 'EM 1110-2-2100', condition_finished: condition, condition_building: condition })
+      expect(at.si('F_req_fin')).toBe(factor)
+      expect(at.si('F_req_build')).toBe(factor)
+      expect(at.satisfied('stays_down_finished')).toBe(at.si('F_fin') >= factor)
+      expect(at.si('demand_fin')).toBeCloseTo(factor * at.si('U_net_fin'), 5)
+    }
+  })
+
+  it('chosen factor: the check turns exactly at the factor the box has', () => {
+    const F = run().si('F_fin')
+    const at = (factor: number) => run({ method: 'chosen factor', factor: `${factor}` })
+    expect(at(F * 0.999).satisfied('stays_down_finished')).toBe(true)
+    expect(at(F * 1.001).satisfied('stays_down_finished')).toBe(false)
+  })
+
+  it('chosen factor without a factor, or one under 1: refused', () => {
+    const missing = run({ method: 'chosen factor' })
+    expect(missing.errors.map(fault => fault.rule)).toContain('limit-exceeded')
+    expect(run({ method: 'chosen factor', factor: '0.99' }).errors.length).toBeGreaterThan(0)
+    expect(run({ method: 'chosen factor', factor: '1' }).errors.filter(f => f.rule !== 'check-not-satisfied')).toEqual(
+      [],
+    )
+  })
+
+  it('safe water depth: at it the box without fill is just safe, with and without its roof', () => {
+    for (const method of ['EN 1997-1 UPL', 'EM 1110-2-2100']) {
+      const at = run({ method })
+      const depth = at.si('z_safe')
+      const just = run({ method, water_building: `${depth} m` })
+      expect(just.si('demand_build') / just.si('hold_build')).toBeCloseTo(1, 9)
+      expect(run({ method, water_building: `${depth - 0.01} m` }).satisfied('stays_down_building')).toBe(false)
+      expect(at.si('z_open')).toBeGreaterThan(depth)
+    }
+  })
+
+  it('friction: left out unless given, and then counted in the finished stage only', () => {
+    const [without, with_] = [run(), run({ side_friction: '100 kN' })]
+    expect(without.si('R_side')).toBe(0)
+    expect(with_.si('hold_fin') - without.si('hold_fin')).toBeCloseTo(100 * kN, 5)
+    expect(with_.si('hold_build')).toBe(without.si('hold_build'))
+  })
+
+  it('given weight: replaces the weight from the dimensions', () => {
+    const at = run({ box_weight: '900 kN' })
+    expect(at.si('W_box')).toBe(900 * kN)
+    expect(at.has('V_walls')).toBe(false)
+    expect(at.has('z_open')).toBe(false)
+  })
+
+  it('walls that meet, no wall at all, water of a wrong dimension: refused', () => {
+    expect(run({ wall: '2.5 m' }).errors.map(fault => fault.rule)).toContain('limit-exceeded')
+    expect(run({ wall: '2.49 m' }).errors.map(fault => fault.rule)).not.toContain('limit-exceeded')
+    for (const wrong of [{ wall: '0 m' }, { water_depth: '3 kPa' }, { gamma_stb: '1.1' }, { gamma_dst: '0.9' }])
+      expect(run(wrong).errors.length).toBeGreaterThan(0)
+  })
+
+  it('feet and pounds: the same box gives the same factor', () => {
+    const [si, us] = [run(), run({}, 'US')]
+    expect(us.si('F_fin')).toBeCloseTo(si.si('F_fin'), 12)
+    expect(us.shown('W_box')).toMatch(/ lbf$/)
+  })
+})
