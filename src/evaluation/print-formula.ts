@@ -1,10 +1,10 @@
 import { compile } from '../formula/compile.ts'
 import { chooseCheckDigits, chooseDigits, type Operand } from '../formula/reach.ts'
-import { coherent } from '../formula/scale.ts'
+import { coherent, coherentCheck } from '../formula/scale.ts'
 import type { Compiled, Formula } from '../formula/types.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
 import type { Entity, Operands } from './plan-types.ts'
-import { exactOf, type PrintContext, printedOf, siOf } from './print-context.ts'
+import { exactOf, type PrintContext, printedOf } from './print-context.ts'
 import type { Printed, Substitution } from './workings.ts'
 
 export interface PrintedLine {
@@ -24,7 +24,7 @@ export function printFormula(context: PrintContext, about: About & { readonly un
     compiled: about.compiled,
     slots,
     operands: seats.map(({ entity }) => operandOf(context, entity)),
-    unit: about.unit,
+    resultUnit: about.unit,
     figures: context.figures,
   })
   const working = substitution(context, about, { seats, digits: chosen.operands, unit: about.unit })
@@ -89,7 +89,7 @@ function isBare(about: About, unit: Unit | undefined): boolean {
     if ('kind' in found) return found.kind === 'number' ? found.unit : undefined
     return found[0]?.unit
   }
-  return coherent(about.formula, unitOf, unit)
+  return unit ? coherent(about.formula, unitOf, unit) : coherentCheck(about.formula, unitOf)
 }
 
 /** A number that is not an entity: a table's cell or key, or a value between. */
@@ -116,7 +116,7 @@ export function printNumbers(
     ...(digits === undefined ? {} : { digits }),
   }))
   const slots = Float64Array.from(loose, ({ value }) => value)
-  const chosen = chooseDigits({ compiled, slots, operands, unit, figures: context.figures })
+  const chosen = chooseDigits({ compiled, slots, operands, resultUnit: unit, figures: context.figures })
   const printed = loose.map(({ symbol, unit: own, digits, to }, index): Printed => {
     const shown = { digits: chosen.operands[index] ?? '', unit: own, exact: digits !== undefined }
     return { symbol, shown, ...(to ? { to } : {}) }

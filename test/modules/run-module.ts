@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../../src/diagnostic/diagnostic.ts'
+import { calcNotebook } from '../../src/evaluation/calc-notebook.ts'
 import { evaluate, type Results } from '../../src/evaluation/evaluate.ts'
 import { satisfied as satisfiedIn, truth } from '../../src/evaluation/judge-blocks.ts'
 import { plan } from '../../src/evaluation/plan.ts'

@@ -1,0 +1,110 @@
+import { Command, CommanderError, Option } from 'commander'
+import { type ExitStatus, exitStatus } from './exit-status.ts'
+import type { Terminal } from './terminal.ts'
+
+/** What a command needs of the process. */
+export interface Surroundings {
+  readonly terminal: Terminal
+  readonly version: string
+  /** Folder of the templates and fonts that came with the program. */
+  readonly assets: string
+  readonly variables: Readonly<Record<string, string | undefined>>
+  readonly signal: AbortSignal
+}
+
+const notes = `
+Exit status: 0 all is well, 1 the notebook has errors, 2 called wrongly, 3 a check is not satisfied,
+4 the package could not be written, 70 a fault of the program itself.
+Results are for review by a licensed engineer under the local code.`
+
+/** Runs one command line and returns its exit status. */
+export async function runProgram(args: readonly string[], around: Surroundings): Promise<ExitStatus> {
+  let status: ExitStatus = exitStatus.well
+  const program = programOf(around, done => {
+    status = done
+  })
+  try {
+    await program.parseAsync(args, { from: 'user' })
+  } catch (thrown) {
+    if (!(thrown instanceof CommanderError)) throw thrown
+    return thrown.exitCode === 0 ? exitStatus.well : exitStatus.called
+  }
+  return status
+}
+
+const format = (words: readonly string[], fallback: string): Option =>
+  new Option('--format <format>', 'form of the answer').choices(words).default(fallback)
+
+function programOf(around: Surroundings, done: (status: ExitStatus) => void): Command {
+  const { terminal } = around
+  const program = new Command('undercroft')
+    .description('Literate design notebooks for buried protective structures: Markdown in, a calculation package out.')
+    .version(around.version)
+    .exitOverride()
+    .showHelpAfterError('(--help shows how)')
+    .configureOutput({ writeOut: text => terminal.answer(text), writeErr: text => terminal.say(text) })
+    .addHelpText('after', notes)
+
+  program
+    .command('start')
+    .argument('[folder]', 'where to put it', '.')
+    .description('lay down a starter notebook that issues as it stands')
+    .addHelpText('after', '\nExample: undercroft start shelter')
+    .action(async (folder: string) =>
+      done(await (await import('./start.ts')).start(terminal, folder, `${around.assets}/templates`)),
+    )
+
+  program
+    .command('check')
+    .argument('<file...>', 'notebooks; - reads standard input')
+    .addOption(format(['text', 'json'], 'text'))
+    .description('read, prove dimensions, evaluate; print diagnostics and the summary of checks')
+    .addHelpText('after', '\nExample: undercroft check shelter.md')
+    .action(async (files: string[], options: { format: 'text' | 'json' }) =>
+      done(await (await import('./check.ts')).check(terminal, files, options)),
+    )
+
+  program
+    .command('issue')
+    .argument('<file>', 'a notebook; - reads standard input')
+    .option('--out <folder>', 'where to write; the folder of the notebook when left out')
+    .option('--draft', 'mark every page DRAFT; the only way to print a notebook with errors')
+    .addOption(new Option('--paper <size>', 'paper, in place of what the notebook says').choices(['A4', 'letter']))
+    .option('--html-only', 'write the HTML file alone; needs no browser')
+    .addOption(new Option('--browser <path>', 'the Chromium to print with').env('UNDERCROFT_BROWSER'))
+    .description('write the calculation package: a PDF and one self-contained HTML file')
+    .addHelpText('after', '\nExample: undercroft issue shelter.md --out out')
+    .action(async (file: string, options: IssueOptions) =>
+      done(await (await import('./issue.ts')).issue(around, file, options)),
+    )
+
+  program
+    .command('results')
+    .argument('<file>', 'a notebook; - reads standard input')
+    .addOption(format(['json', 'table'], 'json'))
+    .description('print every value, step and check')
+    .addHelpText('after', '\nExample: undercroft results shelter.md --format table')
+    .action(async (file: string, options: { format: 'json' | 'table' }) =>
+      done(await (await import('./results.ts')).results(around, file, options)),
+    )
+
+  program
+    .command('modules')
+    .argument('[id]', 'one module')
+    .addOption(format(['text', 'json'], 'text'))
+    .description('the catalogue; or one module: question, inputs, limits, sources and a block to paste')
+    .addHelpText('after', '\nExample: undercroft modules two-way-slab')
+    .action(async (id: string | undefined, options: { format: 'text' | 'json' }) =>
+      done(await (await import('./modules.ts')).modules(terminal, id, options)),
+    )
+
+  return program
+}
+
+export interface IssueOptions {
+  readonly out?: string
+  readonly draft?: boolean
+  readonly paper?: 'A4' | 'letter'
+  readonly htmlOnly?: boolean
+  readonly browser?: string
+}

@@ -1,0 +1,20 @@
+import type { Diagnostic } from '../diagnostic/diagnostic.ts'
+import { formatDiagnostic } from '../diagnostic/format-diagnostic.ts'
+import type { Notebook } from '../notebook/types.ts'
+import type { Terminal } from './terminal.ts'
+
+/** Prints every diagnostic with its code frame, then a count. */
+export function sayDiagnostics(terminal: Terminal, notebook: Notebook, diagnostics: readonly Diagnostic[]): void {
+  const { path, text } = notebook
+  const { colour } = terminal
+  for (const diagnostic of diagnostics)
+    terminal.say(`${formatDiagnostic(diagnostic, { path, text, ...(colour ? { colour } : {}) })}\n`)
+  if (diagnostics.length > 0) terminal.say(countOf(diagnostics))
+}
+
+function countOf(diagnostics: readonly Diagnostic[]): string {
+  const errors = diagnostics.filter(fault => fault.severity === 'error').length
+  return `${plural(errors, 'error')}, ${plural(diagnostics.length - errors, 'warning')}`
+}
+
+export const plural = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`
