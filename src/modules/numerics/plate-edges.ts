@@ -2,7 +2,7 @@ import type { EdgeKind } from './plate-axis.ts'
 import type { PlateField } from './plate-field.ts'
 import type { EdgeName } from './plate-panel.ts'
 import { type Measure, type Peak, type PlateSample, platePeak, plateSamples } from './plate-peaks.ts'
-import { clearRange, edgePart, type Part, upright } from './plate-places.ts'
+import { clearRange, edgePart, momentPart, type Part, upright } from './plate-places.ts'
 import { type PlateState, plateStateAt } from './plate-state.ts'
 
 /** What acts at one edge: moments are negative where they hog, shears and reactions positive where the edge bears. */
@@ -18,22 +18,30 @@ export type PlateEdge = {
   readonly reaction?: EdgeForce
 }
 
-/** Force per length at mid-length, and the largest over the middle three quarters of an edge. */
+/**
+ * Force per length at mid-length, and the largest over the middle three quarters of an edge (short of a corner between
+ * a fixed and a free edge by a quarter of the shorter side).
+ */
 export type EdgeForce = { readonly middle: number; readonly peak: Peak }
 
 /** What acts at the edge `name` of a solved panel. */
 export function plateEdge(field: PlateField, name: EdgeName): PlateEdge {
   const kind = field.panel.edges[name]
-  const searched = clearRange(field.panel, name)
+  const searched = clearRange(field.panel, name, { part: momentPart })
   if (kind === 'free') return { kind, searched }
   const middle = middleOf(field, name)
-  const part = edgePart(name, [1 / 8, 7 / 8])
+  const part = edgePart(name, forceRange(field, name))
   const along = { field, middle, part, samples: plateSamples(field, part) }
   const shear = edgeForce(along, state => edgeBearing(state, name, 'q'))
   const reaction = edgeForce(along, state => edgeBearing(state, name, 'v'))
   const borne = { kind, searched, shear, reaction }
   if (kind === 'simple') return borne
   return { ...borne, hogging: edgeHogging(field, name, searched), hoggingMiddle: momentAcross(middle, name) }
+}
+
+function forceRange({ panel }: PlateField, name: EdgeName): readonly [number, number] {
+  const [from, to] = clearRange(panel, name, { part: 1 / 4 })
+  return [Math.max(from, 1 / 8), Math.min(to, 7 / 8)]
 }
 
 type Along = {

@@ -28,7 +28,7 @@ function shares([from, to]: readonly [number, number]): readonly number[] {
 }
 
 /**
- * Greatest value of `measure` in a part of the panel and its place to about 1/1000 of a side: the best of `samples`, then
+ * Greatest value of `measure` in a part of the panel and its place to about 1/500 of a side: the best of `samples`, then
  * parabolas along x and y. Places near a corner between a fixed and a free edge do not count.
  */
 export function platePeak(
@@ -41,17 +41,31 @@ export function platePeak(
     .map(({ x, y, state }): Peak => ({ value: measure(state), x, y }))
     .reduce(greater)
   const at = ({ x, y }: Place) => ({ value: measure(plateStateAt(field, x, y)), x, y })
-  const steps = [1, 8, 64].flatMap(finer => [
-    { axis: 'x' as const, finer },
-    { axis: 'y' as const, finer },
-  ])
-  return steps.reduce((best, { axis, finer }) => {
+  const tryLine = (best: Peak, line: Line) => {
+    if (line.step === 0) return best
+    return onParabola(best, line, at)
+      .filter(place => clearOfCorners(field.panel, place))
+      .reduce(greater, best)
+  }
+  return [1, 12].reduce((best, finer) => settle(best, next => axesOf(part, finer).reduce(tryLine, next)), found)
+}
+
+// A ridge askew to the axes takes several turns of both.
+function settle(start: Peak, turn: (best: Peak) => Peak): Peak {
+  let best = start
+  for (let pass = 0; pass < 6; pass++) {
+    const next = turn(best)
+    if (next === best) break
+    best = next
+  }
+  return best
+}
+
+function axesOf(part: Part, finer: number): readonly Line[] {
+  return (['x', 'y'] as const).map(axis => {
     const [from, to] = part[axis]
-    const step = (to - from) / (cells * finer)
-    if (step === 0) return best
-    const tried = onParabola(best, { axis, from, to, step }, at).filter(place => clearOfCorners(field.panel, place))
-    return tried.reduce(greater, best)
-  }, found)
+    return { axis, from, to, step: (to - from) / (cells * finer) }
+  })
 }
 
 type Line = { readonly axis: 'x' | 'y'; readonly from: number; readonly to: number; readonly step: number }
@@ -69,5 +83,5 @@ function onParabola(best: Peak, { axis, from, to, step }: Line, at: (place: Plac
 
 // A tie within rounding keeps the earlier place, so that the place does not hang on noise.
 function greater(old: Peak, next: Peak): Peak {
-  return next.value - old.value > 1e-9 * Math.abs(next.value) ? next : old
+  return next.value - old.value > 1e-8 * Math.abs(next.value) ? next : old
 }

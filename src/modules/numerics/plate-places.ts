@@ -18,26 +18,31 @@ export function edgePart(edge: EdgeName, range: readonly [number, number]): Part
   return upright(edge) ? { x: [side, side], y: range } : { x: range, y: [side, side] }
 }
 
-/** The range of an edge, in shares of its length, that is clear of corners between a fixed and a free edge. */
-export function clearRange(panel: PlatePanel, edge: EdgeName): readonly [number, number] {
+/**
+ * The range of an edge, in shares of its length, that is clear of corners between a fixed and a free edge. There the
+ * elastic moments have no bound and the shears still less: the corner is left out to `part` of the shorter side.
+ */
+export function clearRange(panel: PlatePanel, edge: EdgeName, { part }: { readonly part: number }): [number, number] {
   const { edges } = panel
   const [start, end] = upright(edge) ? ([edges.bottom, edges.top] as const) : ([edges.left, edges.right] as const)
-  const out = leftOut(panel)[upright(edge) ? 'y' : 'x']
+  const out = leftOut(panel, part)[upright(edge) ? 'y' : 'x']
   return [unbounded(edges[edge], start) ? out : 0, unbounded(edges[edge], end) ? 1 - out : 1]
 }
 
+/** Part of the shorter side left out of the search for moments. */
+export const momentPart = 0.1
+
 /** Whether a place is clear of corners between a fixed and a free edge. */
 export function clearOfCorners(panel: PlatePanel, { x, y }: Place): boolean {
-  const out = leftOut(panel)
+  const out = leftOut(panel, momentPart)
   const nearX = x < out.x ? 'left' : x > 1 - out.x ? 'right' : undefined
   const nearY = y < out.y ? 'bottom' : y > 1 - out.y ? 'top' : undefined
   return !nearX || !nearY || !unbounded(panel.edges[nearX], panel.edges[nearY])
 }
 
-/** Part left out at a corner where the elastic moments have no bound: a tenth of the shorter side. */
-function leftOut({ ratio }: PlatePanel): Place {
+function leftOut({ ratio }: PlatePanel, part: number): Place {
   const shorter = Math.min(1, ratio)
-  return { x: 0.1 * shorter, y: (0.1 * shorter) / ratio }
+  return { x: part * shorter, y: (part * shorter) / ratio }
 }
 
 function unbounded(one: EdgeKind, other: EdgeKind): boolean {

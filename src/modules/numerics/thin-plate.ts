@@ -34,7 +34,7 @@ export type PlateVerification = {
   readonly edgeBalance: number
 }
 
-const meshes = { fine: { outer: 4, middle: 6 }, coarse: { outer: 3, middle: 4 } } as const
+const meshes = { fine: { outer: 4, middle: 6 }, coarse: { outer: 3, middle: 5 } } as const
 
 /** Largest change of a moment between the meshes that is still an answer. */
 const allowedChange = 0.01
