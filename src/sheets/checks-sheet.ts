@@ -1,0 +1,65 @@
+import type { Element } from 'hast'
+import { h } from 'hastscript'
+import { plainNumber } from '../quantity/number-print.ts'
+import { ratioBar, verdict } from '../typesetting/marks.ts'
+import { valueCells } from '../typesetting/value-html.ts'
+import { type Checked, type CheckedSection, worse } from './gather-checks.ts'
+import { part } from './part.ts'
+
+/** The summary of checks: the governing one at the head, then every check, worst first within a section of the text. */
+export function checksSheet(sections: readonly CheckedSection[]): Element {
+  const checks = sections.flatMap(section => section.checks)
+  if (checks.length === 0) return part('checks', 'Summary of checks', [h('p', 'The package makes no check.')])
+  return part('checks', 'Summary of checks', [...governing(checks.toSorted(worse)[0]), table(sections)])
+}
+
+function governing(worst: Checked | undefined): Element[] {
+  if (!worst) return []
+  const { line, block, blockTitle } = worst
+  const ratio = line.ratio ? [ratioBar(line.ratio.value), h('b.ratio', plainNumber(line.ratio.shown.digits))] : []
+  return [
+    h('div.governing', [
+      h('p.label', 'Governing check'),
+      h('p.what', [
+        h('a', { href: `#${line.id}` }, line.number),
+        ' ',
+        h('b', line.says),
+        h('span.where', ` in ${block.number} ${blockTitle} (${block.name})`),
+      ]),
+      h('p.outcome', [...ratio, verdict(line.satisfied)]),
+    ]),
+  ]
+}
+
+function table(sections: readonly CheckedSection[]): Element {
+  const named = sections.length > 1
+  return h('table.checks', [
+    h('thead', h('tr', [th('No.'), th('Check'), th('Demand', 2), th('Capacity', 2), th('Ratio', 2), th('Result')])),
+    ...sections.map(({ title, checks }) =>
+      h('tbody', [
+        ...(named ? [h('tr.group', h('th', { scope: 'rowgroup', colSpan: 9 }, title))] : []),
+        ...checks.map(checkRow),
+      ]),
+    ),
+  ])
+}
+
+function th(text: string, colSpan = 1): Element {
+  return colSpan > 1 ? h('th.value', { scope: 'colgroup', colSpan }, text) : h('th', { scope: 'col' }, text)
+}
+
+function checkRow({ line, block }: Checked): Element {
+  const demand = line.demand ? valueCells(line.demand) : [h('td', { colSpan: 2 })]
+  const capacity = line.capacity ? valueCells(line.capacity) : [h('td', { colSpan: 2 })]
+  const ratio = line.ratio
+    ? [h('td.bar', [ratioBar(line.ratio.value)]), h('td.number', plainNumber(line.ratio.shown.digits))]
+    : [h('td', { colSpan: 2 })]
+  return h('tr', { className: line.satisfied ? [] : ['fails'] }, [
+    h('td.no', h('a', { href: `#${line.id}` }, line.number)),
+    h('td.meaning', [line.says, h('span.where', ` ${block.name}`)]),
+    ...demand,
+    ...capacity,
+    ...ratio,
+    h('td', [verdict(line.satisfied)]),
+  ])
+}

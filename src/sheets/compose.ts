@@ -1,0 +1,81 @@
+import type { Element, Root } from 'hast'
+import { toHtml } from 'hast-util-to-html'
+import { h } from 'hastscript'
+import type { TexTrouble } from '../typesetting/author-formula.ts'
+import type { Medium } from '../typesetting/medium.ts'
+import { settingOf } from '../typesetting/setting.ts'
+import { setSmallFigures } from '../typesetting/whole-page-figures.ts'
+import type { Assets } from './assets.ts'
+import { checksSheet } from './checks-sheet.ts'
+import { contentsSheet } from './contents-sheet.ts'
+import { coverSheet } from './cover-sheet.ts'
+import { furniture } from './furniture.ts'
+import { checksBySection } from './gather-checks.ts'
+import { messagesSheet } from './messages-sheet.ts'
+import type { PackageModel } from './package-model.ts'
+import { type Placed, type PlacedText, placeWorkings } from './place-workings.ts'
+import { passportSheet, recordSheet } from './record-sheet.ts'
+import { referencesSheet } from './references-sheet.ts'
+import { registerSheet } from './register-sheet.ts'
+
+/** The two texts of a package: one for the screen, one to be printed. */
+export interface Composed {
+  readonly screen: string
+  readonly print: string
+  /** Formulas of the author's that could not be set. */
+  readonly faults: readonly TexTrouble[]
+}
+
+/** Composes the package, once for each medium, from one model. Each text holds everything it needs. */
+export function compose(model: PackageModel, assets: Assets): Composed {
+  const screen = sheets(model, 'screen')
+  const print = sheets(model, 'print')
+  const look = [assets.fonts, assets.sheet, assets.print]
+  return {
+    screen: document(model, screen.parts, [...look, furniture(model), assets.screen]),
+    print: document(model, print.parts, [...look, furniture(model)]),
+    faults: screen.text.faults,
+  }
+}
+
+function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: PlacedText } {
+  const { workings, notebook } = model
+  const setting = settingOf(workings, { medium })
+  const text = placeWorkings(model.body, { workings, notices: notebook.notices }, setting)
+  const front = [registerSheet(workings, setting, model.margins), checksSheet(checksBySection(text.headings))]
+  const messages = messagesSheet(workings.diagnostics, text.faults)
+  const back = [referencesSheet(workings), recordSheet(model), passportSheet(model.passports)]
+  const order = [...(model.draft ? messages : []), ...front, ...(model.draft ? [] : messages)]
+  const contents = contentsSheet([...order.map(headed), ...text.headings, ...back.map(headed)])
+  const body = h('section.part.text', { id: 'text' }, text.tree.children as Element[])
+  return { parts: [coverSheet(model), contents, ...order, body, ...back], text }
+}
+
+/** The contents entry of a part: its own heading. */
+function headed(part: Element): Placed {
+  const heading = part.children[0]
+  const title =
+    heading?.type === 'element'
+      ? heading.children.map(child => (child.type === 'text' ? child.value : '')).join('')
+      : ''
+  return { id: String(part.properties.id), level: 2, title }
+}
+
+function document(model: PackageModel, parts: readonly Element[], styles: readonly string[]): string {
+  const { title } = model.notebook
+  const mark = model.draft ? [h('div.draft-mark', { ariaHidden: 'true' }, 'DRAFT')] : []
+  const name = [title.number, title.title].filter(Boolean).join(' ')
+  const head = h('head', [
+    h('meta', { charSet: 'utf-8' }),
+    h('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
+    h('title', name),
+    ...styles.map(css => h('style', css)),
+  ])
+  const body = h('body.undercroft', { className: ['undercroft', model.draft ? 'draft' : 'issued'] }, [
+    ...mark,
+    h('main', [...parts]),
+  ])
+  const page = h('html', { lang: title.language || 'en' }, [head, setSmallFigures(body)])
+  const tree: Root = { type: 'root', children: [{ type: 'doctype' }, page] }
+  return toHtml(tree, { allowDangerousHtml: true })
+}

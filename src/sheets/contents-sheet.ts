@@ -1,0 +1,19 @@
+import type { Element } from 'hast'
+import { h } from 'hastscript'
+import type { Placed } from './place-workings.ts'
+
+/** The contents. The printer fills each `page-of` cell with the page of its target. */
+export function contentsSheet(entries: readonly Placed[]): Element {
+  return h('nav.part.contents', { id: 'contents', ariaLabel: 'Contents' }, [
+    h('h2', 'Contents'),
+    h('ol', entries.map(entry)),
+  ])
+}
+
+function entry({ id, level, title, number }: Placed): Element {
+  return h('li', { className: [`level-${Math.min(level, 4)}`] }, [
+    h('a', { href: `#${id}` }, [...(number ? [h('span.no', number)] : []), h('span.entry', title)]),
+    h('span.leader', { ariaHidden: 'true' }),
+    h('span.page-of', { dataPageOf: id }, ''),
+  ])
+}

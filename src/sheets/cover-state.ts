@@ -1,0 +1,114 @@
+import type { CalcWorking, Workings } from '../evaluation/workings.ts'
+import { allChecks } from './gather-checks.ts'
+import type { PackageModel } from './package-model.ts'
+import { noticeId } from './place-workings.ts'
+import { assumptionRows } from './register-sheet.ts'
+
+/** One line of the state of the package: what, the finding in words, and whether it calls for a look. */
+export interface StateLine {
+  readonly what: string
+  readonly finding: string
+  readonly to?: string
+  readonly attention: boolean
+}
+
+/** The state of the package, one line each, in the order a reviewer asks. */
+export function coverState(model: PackageModel): StateLine[] {
+  return [
+    ...errors(model),
+    checks(model.workings),
+    holds(model),
+    warnings(model.workings),
+    unbased(model.workings),
+    limits(model.workings),
+    seconds(model.workings),
+    level(model),
+    proof(model),
+  ]
+}
+
+function errors({ workings }: PackageModel): StateLine[] {
+  const count = workings.diagnostics.filter(each => each.severity === 'error').length
+  if (count === 0) return []
+  return [{ what: 'Errors', finding: `${count}; this is not a package`, to: 'messages', attention: true }]
+}
+
+function checks(workings: Workings): StateLine {
+  const all = allChecks(workings)
+  const failing = all.filter(check => !check.satisfied).length
+  const finding = failing > 0 ? `${failing} of ${all.length} not satisfied` : `all ${all.length} satisfied`
+  return { what: 'Checks', finding: all.length === 0 ? 'none made' : finding, to: 'checks', attention: failing > 0 }
+}
+
+function holds({ workings, notebook }: PackageModel): StateLine {
+  const held = assumptionRows(workings)
+    .filter(row => row.status === 'hold')
+    .map(row => row.number)
+  const boxed = notebook.notices.flatMap((notice, index) => (notice.kind === 'hold' ? [noticeId(index)] : []))
+  const count = held.length + boxed.length
+  if (count === 0) return { what: 'Open holds', finding: 'none', attention: false }
+  const named =
+    held.length > 0 ? `${held.join(', ')}${boxed.length > 0 ? ` and ${boxed.length} in the text` : ''}` : 'in the text'
+  return { what: 'Open holds', finding: `${count}: ${named}`, to: boxed[0] ?? 'register', attention: true }
+}
+
+function warnings(workings: Workings): StateLine {
+  const count = workings.diagnostics.filter(each => each.severity === 'warning').length
+  return count === 0
+    ? { what: 'Warnings', finding: 'none', attention: false }
+    : { what: 'Warnings', finding: String(count), to: 'messages', attention: true }
+}
+
+function unbased(workings: Workings): StateLine {
+  const rows = assumptionRows(workings)
+  const without = rows.filter(row => row.basis === '').map(row => row.number)
+  const finding =
+    without.length === 0 ? `none of ${rows.length}` : `${without.length} of ${rows.length}: ${without.join(', ')}`
+  return { what: 'Assumptions without a basis', finding, to: 'register', attention: without.length > 0 }
+}
+
+function limits(workings: Workings): StateLine {
+  const exceeded = calcs(workings).filter(block => block.limits.some(limit => !limit.kept))
+  const first = exceeded[0]
+  if (!first) return { what: 'Limits of validity', finding: 'all kept', attention: false }
+  return {
+    what: 'Limits of validity',
+    finding: `exceeded in ${exceeded.map(named).join(', ')}`,
+    to: first.id,
+    attention: true,
+  }
+}
+
+function seconds(workings: Workings): StateLine {
+  const compared = calcs(workings).filter(block => (block.second?.comparisons.length ?? 0) > 0)
+  const apart = compared.filter(block => block.second?.comparisons.some(comparison => !comparison.agrees))
+  const of = `${compared.length} of ${calcs(workings).length} calculations`
+  const first = apart[0]
+  if (first)
+    return {
+      what: 'Second methods',
+      finding: `${of}; differ in ${apart.map(named).join(', ')}`,
+      to: first.id,
+      attention: true,
+    }
+  return { what: 'Second methods', finding: compared.length > 0 ? `${of}, all agree` : 'none', attention: false }
+}
+
+const named = (block: CalcWorking): string => `${block.number} ${block.name}`
+
+function level({ notebook: { title } }: PackageModel): StateLine {
+  const checker = title.checked || 'not yet checked'
+  const finding = title.checkLevel ? `${title.checkLevel}: ${checker}` : checker
+  return { what: 'Level of check', finding, attention: title.checked === '' }
+}
+
+function proof({ proof: of }: PackageModel): StateLine {
+  if (!of) return { what: 'Pencil proof', finding: 'not made', attention: true }
+  const solved = of.notPencil > 0 ? `; ${of.notPencil} by a numerical method` : ''
+  const finding = `${of.closing} of ${of.lines} lines close${solved}`
+  return { what: 'Pencil proof', finding, attention: of.closing < of.lines }
+}
+
+export function calcs(workings: Workings): CalcWorking[] {
+  return workings.blocks.flatMap(block => (block.kind === 'calc' ? [block] : []))
+}

@@ -1,0 +1,40 @@
+import type { Root } from 'hast'
+import type { Passport } from '../evaluation/passport.ts'
+import type { Workings } from '../evaluation/workings.ts'
+import type { Notebook } from '../notebook/types.ts'
+
+/** What made the package. No clock time unless asked for. */
+export interface PackageRecord {
+  readonly tool: string
+  readonly version: string
+  /** SHA-256 of the notebook's bytes, hexadecimal. */
+  readonly sha256: string
+  readonly command: string
+  readonly modules: readonly {
+    readonly id: string
+    readonly version: string
+    readonly title: string
+    readonly code?: string
+  }[]
+  readonly browser?: { readonly name: string; readonly version: string; readonly pinned: boolean }
+  readonly made?: string
+}
+
+/** How far an assumption can move before a check turns, by the assumption's anchor. */
+export type Margins = ReadonlyMap<string, string>
+
+/** Everything a package is composed from. */
+export interface PackageModel {
+  readonly notebook: Notebook
+  readonly workings: Workings
+  /** The author's text as hast, with placeholders for blocks, mentions and notices. */
+  readonly body: Root
+  readonly record: PackageRecord
+  readonly passports: readonly Passport[]
+  readonly margins?: Margins
+  /** What the pencil proof counted; absent before it was made. */
+  readonly proof?: { readonly lines: number; readonly closing: number; readonly notPencil: number }
+  readonly draft: boolean
+  readonly paper: 'A4' | 'letter'
+  readonly date: string
+}

@@ -1,0 +1,7 @@
+import type { Element, ElementContent } from 'hast'
+import { h } from 'hastscript'
+
+/** A part of the package with its heading: one sheet or several. */
+export function part(id: string, title: string, content: readonly ElementContent[]): Element {
+  return h('section.part', { id, className: ['part', id] }, [h('h2', title), ...content])
+}

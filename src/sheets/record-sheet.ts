@@ -1,0 +1,103 @@
+import type { Element, ElementContent } from 'hast'
+import { h } from 'hastscript'
+import type { Passport, PassportCase, PassportUse } from '../evaluation/passport.ts'
+import { cross, tick } from '../typesetting/marks.ts'
+import type { PackageModel, PackageRecord } from './package-model.ts'
+import { part } from './part.ts'
+
+/** What made the package, so that it can be made again to the byte. */
+export function recordSheet({ record, notebook }: PackageModel): Element {
+  const rows: [string, ElementContent[]][] = [
+    ['Tool', [text(`${record.tool} ${record.version}`)]],
+    ['Notebook', [text(notebook.path)]],
+    ['SHA-256', [h('code', record.sha256)]],
+    ['Command', [h('code', record.command)]],
+    ...browser(record),
+    ...(record.made ? [['Made', [text(record.made)]] as [string, ElementContent[]]] : []),
+  ]
+  return part('record', 'Record', [
+    h(
+      'dl.record',
+      rows.flatMap(([name, value]) => [h('dt', name), h('dd', value)]),
+    ),
+    ...modules(record),
+    h(
+      'p',
+      'The notebook and the results as data are attached inside the PDF. The same notebook and tool give the same package.',
+    ),
+  ])
+}
+
+function browser({ browser: of }: PackageRecord): [string, ElementContent[]][] {
+  if (!of) return []
+  const pinned = of.pinned ? 'the packed build' : 'not the packed build: the bytes of the PDF depend on it'
+  return [['Printed by', [text(`${of.name} ${of.version}, ${pinned}`)]]]
+}
+
+function modules({ modules: used }: PackageRecord): Element[] {
+  if (used.length === 0) return []
+  const head = h('thead', h('tr', ['Module', 'Version', 'Title', 'Code'].map(th)))
+  const rows = used.map(({ id, version, title, code }) =>
+    h('tr', [h('td', id), h('td', version), h('td', title), h('td', code ?? '')]),
+  )
+  return [h('table.modules', [h('caption', 'Modules used'), head, h('tbody', rows)])]
+}
+
+const th = (name: string): Element => h('th', { scope: 'col' }, name)
+const text = (value: string): ElementContent => ({ type: 'text', value })
+
+/** The published cases that each module reproduces, the printed answer against ours, and whether its uses here lie inside what was tested. */
+export function passportSheet(passports: readonly Passport[]): Element {
+  if (passports.length === 0) return part('passport', 'Passport', [h('p', 'No module is used.')])
+  return part('passport', 'Passport', [
+    h(
+      'p',
+      'For each module: the published answers that this version gives, as printed and as computed, and the inputs of this package that lie outside the range those cases span.',
+    ),
+    ...passports.map(passport),
+  ])
+}
+
+function passport({ module, version, title, cases, uses }: Passport): Element {
+  return h('table.passport', [
+    h('caption', [title, h('span.block-name', ` ${module} ${version}`)]),
+    h(
+      'thead',
+      h(
+        'tr',
+        ['Published case', 'Answer', 'Published', 'Ours', ''].map((name, index) => (index === 4 ? h('td') : th(name))),
+      ),
+    ),
+    ...cases.map(caseRows),
+    h('tbody.uses', [
+      h('tr', h('td', { colSpan: 5 }, uses.length > 0 ? uses.map(use) : ['Not used outside other modules.'])),
+    ]),
+  ])
+}
+
+function caseRows({ source, status, says, answers }: PassportCase): Element {
+  const rows = answers.map((answer, index) =>
+    h('tr', [
+      ...(index === 0
+        ? [h('td.case', { rowSpan: answers.length }, [says, h('span.source', ` ${source} (${status})`)])]
+        : []),
+      h('td', answer.says),
+      h('td.number', answer.published),
+      h('td.number', answer.ours),
+      h(
+        'td',
+        answer.agrees
+          ? [h('span.verdict', [tick(), 'agrees'])]
+          : [h('span.verdict.fails', [cross(), h('b', 'differs')])],
+      ),
+    ]),
+  )
+  return h('tbody', rows)
+}
+
+function use({ id, number, name, outside }: PassportUse): Element {
+  const link = h('a', { href: `#${id}` }, `${number} ${name}`)
+  if (outside.length === 0) return h('p', [link, ': every input lies inside the tested range.'])
+  const listed = outside.map(({ input, value, tested }) => `${input} = ${value} (tested ${tested})`).join('; ')
+  return h('p', [link, ': ', h('b', 'outside the tested range'), `: ${listed}.`])
+}

@@ -1,0 +1,14 @@
+import { formulaWidth } from './formula-width.ts'
+
+/** Room for one line of a formula in the column of a step, in em of the formula. Held by the style sheet; a test measures it. */
+export const formulaColumn = 26
+const least = 0.7
+
+/**
+ * The size, at most 1, at which the widest part that cannot be broken fits its column. Formulas are broken at their operators
+ * first: only a part that is one box (a wide fraction or root) makes them smaller.
+ */
+export function fittingSize(tex: string, column = formulaColumn): number {
+  const { widest } = formulaWidth(tex)
+  return widest <= column ? 1 : Math.max(least, Math.floor((column / widest) * 100) / 100)
+}

@@ -1,0 +1,63 @@
+import type { Element } from 'hast'
+import { h } from 'hastscript'
+import type { GivenRow } from '../evaluation/workings.ts'
+import { usersHtml } from './reference-html.ts'
+import type { Setting } from './setting.ts'
+import { symbolHtml } from './symbol-html.ts'
+import { valueCells } from './value-html.ts'
+
+/** What a calculation starts from: symbol, meaning, value, and where each came from. Rows of a list stand under their label. */
+export function givenTable(rows: readonly GivenRow[], block: string, setting: Setting): Element {
+  return h('table.given', [
+    h('caption', 'Given'),
+    h(
+      'thead',
+      h('tr', [th('Symbol'), th('Meaning'), h('th.value', { scope: 'colgroup', colSpan: 2 }, 'Value'), th('From')]),
+    ),
+    ...groups(rows).map(group => h('tbody', [...groupHead(group), ...group.map(row => givenRow(row, block, setting))])),
+  ])
+}
+
+const th = (text: string): Element => h('th', { scope: 'col' }, text)
+
+/** Neighbouring rows of one list row together. */
+export function groups<T extends { readonly row?: GivenRow['row'] }>(rows: readonly T[]): T[][] {
+  const grouped: T[][] = []
+  for (const row of rows) {
+    const last = grouped.at(-1)
+    if (last && sameRow(last[0]?.row, row.row)) last.push(row)
+    else grouped.push([row])
+  }
+  return grouped
+}
+
+function sameRow(a: GivenRow['row'], b: GivenRow['row']): boolean {
+  return a?.index === b?.index && a?.of === b?.of && a?.label === b?.label
+}
+
+function groupHead([first]: readonly GivenRow[]): Element[] {
+  if (!first?.row) return []
+  return [h('tr.group', h('th', { scope: 'rowgroup', colSpan: 5 }, rowTitle(first.row)))]
+}
+
+/** `Row 2 of 3: concrete`. */
+export function rowTitle({ index, of, label }: NonNullable<GivenRow['row']>): string {
+  const counted = `Row ${index} of ${of}`
+  return label ? `${counted}: ${label}` : counted
+}
+
+/** The full name of a given value: rows of a list are numbered. */
+function keyOf({ name, row }: GivenRow, block: string): string {
+  return row ? `${block}.${name}_${row.index}` : `${block}.${name}`
+}
+
+function givenRow(row: GivenRow, block: string, setting: Setting): Element {
+  const meaning = [row.says, ...usersHtml(setting.users(keyOf(row, block)))]
+  const words = typeof row.value === 'string'
+  return h('tr', { id: row.id, className: row.taken ? ['taken-default'] : [] }, [
+    h('td.symbol', words ? [] : [symbolHtml(row.symbol, setting)]),
+    h('td.meaning', meaning),
+    ...valueCells(row.value, row.to),
+    h('td.from', row.to ? h('a', { href: `#${row.to}` }, row.from) : row.from),
+  ])
+}

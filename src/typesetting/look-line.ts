@@ -1,0 +1,66 @@
+import type { Element } from 'hast'
+import { h } from 'hastscript'
+import type { Interpolated, LookedAxis, LookLine } from '../evaluation/workings.ts'
+import { plainNumber } from '../quantity/number-print.ts'
+import { unitText } from '../quantity/unit.ts'
+import { entryHtml, equationHtml } from './equation-html.ts'
+import type { Setting } from './setting.ts'
+import { says, stepFrame } from './step-frame.ts'
+import { shownText } from './value-html.ts'
+
+/** A value from a published table with the cells round it and the interpolation, so that the book need not be opened. */
+export function lookLine(line: LookLine, block: string, setting: Setting): Element {
+  const body = [
+    says(line.says),
+    h('p.source-table', [line.title, h('span.status', ` (${line.status})`)]),
+    h('div.looked', [neighbourhood(line), h('p.axes', axes(line))]),
+    ...line.interpolations.map(one => interpolation(one, setting)),
+    entryHtml({ symbol: line.symbol, result: line.result }, setting),
+  ]
+  return stepFrame({ line, body, users: setting.users(`${block}.${line.name}`) }, setting)
+}
+
+function axes(line: LookLine): string {
+  const named = [line.rowAxis, ...(line.columnAxis ? [line.columnAxis] : [])]
+  return named.map(({ says: meaning, key }) => `${meaning}: ${keyText(key)}`).join('; ')
+}
+
+function keyText(key: LookedAxis['key']): string {
+  return typeof key === 'string' ? key : shownText(key.shown)
+}
+
+/** The cells used, under their keys. The cell that is taken as it stands is marked. */
+function neighbourhood(line: LookLine): Element {
+  const columns = line.columnAxis ? keysOf(line.columnAxis) : []
+  const rows = keysOf(line.rowAxis)
+  const whole = line.interpolations.length === 0
+  return h('table.neighbourhood', [
+    ...(columns.length > 0
+      ? [h('thead', h('tr', [h('td.corner'), ...columns.map(key => h('th', { scope: 'col' }, key))]))]
+      : []),
+    h(
+      'tbody',
+      rows.map((key, row) => h('tr', [h('th', { scope: 'row' }, key), ...cells(line.corners[row] ?? [], whole)])),
+    ),
+  ])
+}
+
+function cells(row: readonly string[], whole: boolean): Element[] {
+  return row.map(cell => h(whole ? 'td.taken' : 'td', plainNumber(cell)))
+}
+
+/** The keys on both sides of the value looked up; one where it stands on a key. */
+function keysOf({ lower, upper, unit }: LookedAxis): string[] {
+  const after = unit ? unitText(unit) : ''
+  const keys = lower === upper ? [lower] : [lower, upper]
+  return keys.map(key => (after ? `${numeral(key)} ${after}` : numeral(key)))
+}
+
+function numeral(key: string): string {
+  return /^-?[\d.]+(e-?\d+)?$/.test(key) ? plainNumber(key) : key
+}
+
+function interpolation(one: Interpolated, setting: Setting): Element {
+  const equation = equationHtml({ working: one.working, result: one.result }, setting)
+  return h('div.interpolation', [h('p.because', one.says), equation])
+}

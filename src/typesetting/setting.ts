@@ -1,0 +1,35 @@
+import type { Workings } from '../evaluation/workings.ts'
+import type { Medium } from './medium.ts'
+
+/** A place on the page that can be linked to, with the number printed for it. */
+export interface Anchor {
+  readonly id: string
+  readonly number: string
+}
+
+/** A source as it stands in the reference list. */
+export interface Listed {
+  readonly number: number
+  readonly short: string
+}
+
+/** What every part of a page must know to be set: the medium, the reference list and the way back to users of a value. */
+export interface Setting {
+  readonly medium: Medium
+  /** True: formulas as trees that any pipeline can walk, in place of raw nodes. */
+  readonly parsed: boolean
+  readonly reference: (key: string) => Listed | undefined
+  /** Who uses a value, by its full name: `roof.M_x`. */
+  readonly users: (name: string) => readonly Anchor[]
+}
+
+/** The setting of one package in one medium. */
+export function settingOf(workings: Workings, how: { medium: Medium; parsed?: boolean }): Setting {
+  const listed = new Map(workings.references.map(({ key, short }, index) => [key, { number: index + 1, short }]))
+  return {
+    medium: how.medium,
+    parsed: how.parsed ?? false,
+    reference: key => listed.get(key),
+    users: name => workings.users.get(name) ?? [],
+  }
+}

@@ -1,0 +1,97 @@
+import type { Element } from 'hast'
+import { s } from 'hastscript'
+import type { Drawing, Fill, Label, Point } from '../modules/sketch.ts'
+import { type Box, bounds, drawable, frame, overlap, type Pads, type Sheet, union } from './sketch-frame.ts'
+import { drawer, type Ink, type Spot } from './sketch-ink.ts'
+import { patterns } from './sketch-patterns.ts'
+import { labelRuns, letterSize, runSpans, runsWidth } from './sketch-text.ts'
+
+interface Lettered {
+  readonly label: Label
+  readonly spot: Spot
+  readonly box: Box
+}
+
+interface Laid {
+  readonly inks: readonly Ink[]
+  readonly letters: readonly Lettered[]
+  /** All that the drawing reaches, and the world's own part of it. */
+  readonly reach: Box
+  readonly world: Box
+}
+
+/**
+ * A drawing as inline SVG, fitted into the sheet (points): to scale where it says so, with weights, gaps and lettering
+ * in paper units. `id` makes its names unique on the page. Shapes with a number that could not be evaluated are left out.
+ */
+export function sketchSvg(drawing: Drawing, id: string, sheet: Sheet): Element {
+  const sound = { ...drawing, shapes: drawing.shapes.filter(drawable) }
+  const { inks, letters, reach } = fitted(sound, id, sheet)
+  const fills = new Set<Fill>(sound.shapes.flatMap(shape => (shape.kind === 'polygon' ? [shape.fill] : [])))
+  const view = [reach.left - 1, reach.top - 1, reach.right - reach.left + 2, reach.bottom - reach.top + 2].map(round)
+  const size = { viewBox: view.join(' '), width: `${view[2]}pt`, height: `${view[3]}pt` }
+  return s('svg.sketch', { ...size, role: 'img', ariaLabel: drawing.says, fontSize: letterSize }, [
+    s('title', drawing.says),
+    s('defs', patterns(id, fills)),
+    ...inks.flatMap(ink => ink.strokes),
+    ...letters.map(lettering),
+  ])
+}
+
+/** The drawing laid out again until its labels lie inside the sheet. */
+function fitted(drawing: Drawing, id: string, sheet: Sheet): Laid {
+  let pads: Pads = { left: 4, top: 4, right: 4, bottom: 4 }
+  let laid = lay(drawing, id, sheet, pads)
+  for (let turn = 0; turn < 4; turn += 1) {
+    pads = overhang(laid)
+    laid = lay(drawing, id, sheet, pads)
+  }
+  return laid
+}
+
+function overhang({ reach, world }: Laid): Pads {
+  return {
+    left: Math.max(0, world.left - reach.left) + 2,
+    top: Math.max(0, world.top - reach.top) + 2,
+    right: Math.max(0, reach.right - world.right) + 2,
+    bottom: Math.max(0, reach.bottom - world.bottom) + 2,
+  }
+}
+
+function lay(drawing: Drawing, id: string, sheet: Sheet, pads: Pads): Laid {
+  const { place, box } = frame(drawing, sheet, pads)
+  const inks = drawing.shapes.map(drawer(id, place))
+  const letters: Lettered[] = []
+  for (const { label, spots } of inks.flatMap(ink => ink.wishes)) letters.push(chosen(label, spots, letters))
+  const reach = union([box, bounds(inks.flatMap(ink => ink.reach).concat(corner(box))), ...letters.map(l => l.box)])
+  return { inks, letters, reach, world: box }
+}
+
+const corner = (box: Box): Point => [box.left, box.top]
+
+/** The first place where a label meets no other; its first place where every one is taken. */
+function chosen(label: Label, spots: readonly Spot[], taken: readonly Lettered[]): Lettered {
+  const width = runsWidth(labelRuns(label))
+  const tried = spots.map(spot => ({ label, spot, box: letterBox(spot, width) }))
+  const free = tried.find(one => !taken.some(other => overlap(one.box, other.box)))
+  const first = tried[0]
+  if (free) return free
+  if (first) return first
+  const nowhere: Spot = { x: 0, y: 0, anchor: 'start' }
+  return { label, spot: nowhere, box: letterBox(nowhere, width) }
+}
+
+function letterBox({ x, y, anchor }: Spot, width: number): Box {
+  const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2
+  return { left, top: y - letterSize * 0.78, right: left + width, bottom: y + letterSize * 0.3 }
+}
+
+function lettering({ label, spot }: Lettered): Element {
+  const halo = { stroke: '#fff', strokeWidth: 2.4, strokeLinejoin: 'round', paintOrder: 'stroke', fill: '#111' }
+  const at = { x: round(spot.x), y: round(spot.y), textAnchor: spot.anchor }
+  return s('text', { ...at, ...halo }, runSpans(labelRuns(label)))
+}
+
+function round(value: number): number {
+  return Math.round(value * 100) / 100
+}

@@ -1,0 +1,36 @@
+import type { Printed, Substitution } from '../evaluation/workings.ts'
+import { spokenNumbers, spokenSymbols } from '../formula/spoken.ts'
+import { texNumbers, texSymbols } from '../formula/tex.ts'
+import type { Shown } from '../quantity/types.ts'
+
+/** A formula ready to be set: its TeX, and what a reader hears. */
+export interface Typeset {
+  readonly tex: string
+  readonly spoken: string
+}
+
+/** The formula in symbols. */
+export function symbolsOf(working: Substitution): Typeset {
+  const symbolOf = (name: string): string | undefined => first(working.operands.get(name))?.symbol
+  return { tex: texSymbols(working.formula, symbolOf), spoken: spokenSymbols(working.formula, symbolOf) }
+}
+
+/** The formula with its numbers put in. */
+export function numbersOf(working: Substitution): Typeset {
+  const { formula, bare } = working
+  const shown = (name: string): Shown | readonly Shown[] => shownOf(working, name)
+  return { tex: texNumbers(formula, shown, { bare }), spoken: spokenNumbers(formula, shown, { bare }) }
+}
+
+function shownOf(working: Substitution, name: string): Shown | readonly Shown[] {
+  const printed = working.operands.get(name) ?? []
+  return isMany(printed) ? printed.map(each => each.shown) : printed.shown
+}
+
+function first(printed: Printed | readonly Printed[] | undefined): Printed | undefined {
+  return printed === undefined || !isMany(printed) ? printed : printed[0]
+}
+
+function isMany(printed: Printed | readonly Printed[]): printed is readonly Printed[] {
+  return Array.isArray(printed)
+}

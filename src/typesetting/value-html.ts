@@ -1,0 +1,32 @@
+import type { Element } from 'hast'
+import { h } from 'hastscript'
+import { plainNumber } from '../quantity/number-print.ts'
+import type { Shown } from '../quantity/types.ts'
+import { standsClose, unitText } from '../quantity/unit.ts'
+
+/** Space between a number and its unit, where no line breaks. */
+const gap = '\u00a0'
+
+/** A value as running text: `26.08 kPa`, `30°`, `12 500`. */
+export function shownText(shown: Shown | string): string {
+  return typeof shown === 'string' ? shown : plainNumber(shown.digits) + unitPart(shown)
+}
+
+/** The unit with the gap before it; empty text for a plain number. */
+export function unitPart(shown: Shown): string {
+  const unit = unitText(shown.unit)
+  return unit && (standsClose(shown.unit) ? unit : gap + unit)
+}
+
+/** A value in running text, linked to where it was made. */
+export function valueHtml(shown: Shown | string, to?: string): Element {
+  const text = shownText(shown)
+  return to ? h('a.value', { href: `#${to}` }, text) : h('span.value', text)
+}
+
+/** A value as two table cells, so that a column of values lines up where number meets unit. Words fill both. */
+export function valueCells(shown: Shown | string, to?: string): Element[] {
+  const link = (text: string): Element => (to && text ? h('a', { href: `#${to}` }, text) : h('span', text))
+  if (typeof shown === 'string') return [h('td.word', { colSpan: 2 }, link(shown))]
+  return [h('td.number', link(plainNumber(shown.digits))), h('td.unit', unitPart(shown).trimStart())]
+}

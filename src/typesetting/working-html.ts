@@ -1,0 +1,83 @@
+import type { Element, ElementContent } from 'hast'
+import { h } from 'hastscript'
+import type { BlockWorking, CalcWorking, WorkWorking } from '../evaluation/workings.ts'
+import { assumptionTable } from './assumption-table.ts'
+import { givenTable } from './given-table.ts'
+import { cautionsHtml, limitsHtml } from './limits-html.ts'
+import { linesHtml } from './line-html.ts'
+import { secondHtml } from './second-html.ts'
+import type { Setting } from './setting.ts'
+import { sketchSvg } from './sketch-svg.ts'
+
+/** The widest a sketch beside a Given table, and one above it, may be: points. */
+const beside = { width: 196, height: 220 }
+const above = { width: 380, height: 240 }
+/** A Given table longer than this leaves no sketch standing alone beside it. */
+const longGiven = 18
+
+/** A block of the notebook as it is printed. `level` is that of its heading, 2 to 6. */
+export function workingHtml(block: BlockWorking, level: number, setting: Setting): Element {
+  switch (block.kind) {
+    case 'assume':
+      return assumptionTable(block, setting)
+    case 'calc':
+      return calcHtml(block, level, setting)
+    case 'work':
+      return workHtml(block, level, setting)
+  }
+}
+
+function calcHtml(block: CalcWorking, level: number, setting: Setting): Element {
+  const method = [`${block.module} ${block.version}`, ...(block.code ? [block.code] : [])].join(' · ')
+  return h('section.calc', { id: block.id }, [
+    heading({ block, title: block.title, aside: method }, level),
+    h('p.purpose', block.asks),
+    ...incomplete(block),
+    start(block, setting),
+    ...(block.lines.length > 0 ? [h('p.label.rule', 'Working'), ...linesHtml(block.lines, block.name, setting)] : []),
+    ...(block.second ? [secondHtml(block.second, block.name, setting)] : []),
+    ...limitsHtml(block.limits, setting),
+    ...cautionsHtml(block.cautions),
+  ])
+}
+
+function workHtml(block: WorkWorking, level: number, setting: Setting): Element {
+  return h('section.calc.work', { id: block.id }, [
+    heading({ block, title: titleOfWork(block), aside: 'own working' }, level),
+    ...incomplete(block),
+    ...linesHtml(block.lines, block.name, setting),
+  ])
+}
+
+/** The title of the author's own working: its name in words. */
+export function titleOfWork({ name }: WorkWorking): string {
+  const words = name.replaceAll('_', ' ')
+  return words.charAt(0).toUpperCase() + words.slice(1)
+}
+
+function heading(of: { block: BlockWorking; title: string; aside: string }, level: number): Element {
+  return h('div.calc-head', [
+    h(`h${Math.min(6, Math.max(2, level))}`, [h('span.no', of.block.number), ' ', of.title]),
+    h('p.which', [h('b', of.block.name), ' · ', of.aside]),
+  ])
+}
+
+function incomplete(block: BlockWorking): Element[] {
+  if (block.complete) return []
+  return [
+    h('p.incomplete', 'Not complete: an error in the notebook stopped it. What could not be evaluated is absent.'),
+  ]
+}
+
+/** Given, with the sketch beside it where there is one. */
+function start(block: CalcWorking, setting: Setting): Element {
+  const given = block.given.length > 0 ? [givenTable(block.given, block.name, setting)] : []
+  if (!block.sketch) return h('div.start', given)
+  const wide = block.given.length > longGiven || !block.sketch.toScale
+  const figure = h('figure', [sketchSvg(block.sketch, `sketch-${block.name}`, wide ? above : beside), scaleNote(block)])
+  return h(wide ? 'div.start' : 'div.start.split', wide ? [figure, ...given] : [...given, figure])
+}
+
+function scaleNote(block: CalcWorking): ElementContent {
+  return h('figcaption', block.sketch?.toScale ? 'To scale' : 'Chart; axes scaled apart')
+}
