@@ -97,7 +97,7 @@ export const sources = {
   'ad-621998': {
     short: 'AD-621998',
     entry:
-      'Report AD-621998 on the ventilation of fallout shelters, prepared for the US Office of Civil Defense (abstract: minimum survival rate of 3 cfm for each person). Defense Documentation Center.',
+      'US civil-defence report AD-621998 on the ventilation of fallout shelters (abstract: minimum survival rate of 3 cfm for each person).',
   },
   'belgian-shelters': {
     short: 'Belgian practice',

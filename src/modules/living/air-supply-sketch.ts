@@ -7,6 +7,8 @@ const outline: readonly Point[] = [
   [0, 3],
 ]
 
+const people = (view: SketchView): string => `${view.number('N_all')} people`
+
 function flows(view: SketchView): readonly Shape[] {
   return [
     { kind: 'arrow', from: [-3, 2.4], to: [0.6, 2.4], label: view.label('supply') },
@@ -17,7 +19,7 @@ function flows(view: SketchView): readonly Shape[] {
 
 function inside(view: SketchView): readonly Shape[] {
   return [
-    { kind: 'label', at: [4, 2.2], label: view.label('N_all'), anchor: 'middle' },
+    { kind: 'label', at: [4, 2.2], label: { text: people(view) }, anchor: 'middle' },
     { kind: 'label', at: [4, 1.6], label: view.label('G'), anchor: 'middle' },
     { kind: 'label', at: [4, 1], label: view.label('q_s'), anchor: 'middle' },
   ]
@@ -26,7 +28,7 @@ function inside(view: SketchView): readonly Shape[] {
 /** A scheme, not to scale: fresh air in, people in the room, stale air out. */
 export function drawAirSupply(view: SketchView): Drawing {
   return {
-    says: `Fresh air of ${view.shown('supply')} enters a room with ${view.shown('N_all')}, who give off ${view.shown('G')} of carbon dioxide; it leaves with ${view.shown('c_s')} of carbon dioxide. Needed: ${view.shown('Q_req')}.`,
+    says: `Fresh air of ${view.shown('supply')} enters a room with ${people(view)}, who give off ${view.shown('G')} of carbon dioxide; it leaves with ${view.shown('c_s')} of carbon dioxide. Needed: ${view.shown('Q_req')}.`,
     toScale: false,
     shapes: [{ kind: 'polygon', points: outline, fill: 'void' }, ...inside(view), ...flows(view)],
   }

@@ -86,7 +86,7 @@ export const halvingLayers = defineModule({
   results: ['P', 'T', 'n_all', 'n_10', 't_add', 'n_more'],
   limits: [
     limit('n_all <= 10', {
-      says: 'no more than ten halvings: deeper, the hard part of the spectrum governs and the rule promises too much; work the stack at 2 MeV as well',
+      says: 'no more than ten halvings: deeper, the hard part of the spectrum governs and the rule may promise too much; work the stack at 2 MeV as well',
       otherwise: 'warn',
       on: 'layers',
       source: cite('halving-data'),
