@@ -1,26 +1,10 @@
-import { digitsOf, lastPlace } from '../quantity/number-print.ts'
-import { fromUnit, inUnit } from '../quantity/to-unit.ts'
+import { isAtMost, isBelow, isEqual } from '../quantity/tolerance.ts'
 import type { Unit } from '../quantity/types.ts'
-import type { Compiled } from './types.ts'
+import { one } from '../quantity/unit.ts'
+import { type LineInput, LineReach, type Operand, type ShownResult } from './line-reach.ts'
+import type { Comparison, Compiled } from './types.ts'
 
-/** One number that is put into a line. */
-export interface Operand {
-  readonly slot: number
-  /** The unit it is printed in. */
-  readonly unit: Unit
-  /** The author's or a table's own characters in that unit: printed as they are and counted as exact. */
-  readonly digits?: string
-}
-
-export interface DigitsInput {
-  readonly compiled: Compiled
-  /** Full values in SI. Not changed. */
-  readonly slots: Float64Array
-  readonly operands: readonly Operand[]
-  readonly resultUnit: Unit
-  /** Significant figures of the notebook. */
-  readonly figures: number
-}
+export type { LineInput, Operand } from './line-reach.ts'
 
 export interface Digits {
   /** What to print for each operand in this line, in the order given. */
@@ -32,156 +16,162 @@ export interface Digits {
   readonly place: number
 }
 
-/** No operand is printed with more figures than this. */
-export const mostFigures = 10
-
 /**
  * The digits to print in a line so that recomputing it from the printed characters gives the printed result within one unit in its
  * last figure. Operands start at the notebook's figures; while the line's reach (what half a unit in the last place of each operand
  * can do to the result) exceeds that unit, the operand that contributes most gets one more figure, in this line only. Past ten
  * figures the result is shown with fewer instead. Throws where the line itself has no finite result.
  */
-export function chooseDigits(input: DigitsInput): Digits {
-  const line = new Line(input)
-  const exact = line.result()
-  if (!Number.isFinite(exact)) throw new RangeError('The line has no finite result')
+export function chooseDigits(input: LineInput): Digits {
+  const line = new LineReach(input)
+  if (!Number.isFinite(line.result)) throw new RangeError('The line has no finite result')
   for (let figures = input.figures; figures > 0; figures--) {
-    const shown = line.shownAs(exact, figures)
-    if (line.raise(shown)) return { ...shown, operands: line.operands(), fewer: figures < input.figures }
+    const shown = line.shownAt(figures)
+    if (raisedUntilClosed(line, shown)) return { ...shown, operands: line.digits(), fewer: figures < input.figures }
   }
-  return { operands: line.operands(), result: '0', fewer: true, place: line.reach() }
+  return stubborn(line, input.figures)
 }
 
-interface ShownResult {
-  readonly result: string
-  readonly place: number
+function raisedUntilClosed(line: LineReach, shown: ShownResult): boolean {
+  do {
+    if (line.reach() <= shown.place && line.closesOn(shown)) return true
+  } while (line.raise())
+  return false
 }
 
-class Line {
-  private readonly input: DigitsInput
-  private readonly slots: Float64Array
-  private readonly figures: number[]
+/** A line whose reach no figures tame: it stands at a step of its formula, or its result is nought beside its operands. */
+function stubborn(line: LineReach, figures: number): Digits {
+  const shown = line.shownAt(figures)
+  if (line.closesOn(shown)) return { ...shown, operands: line.digits(), fewer: false }
+  const reach = line.reach()
+  if (Math.abs(line.result) <= reach) return { operands: line.digits(), result: '0', fewer: true, place: reach }
+  return { ...line.shownAt(1), operands: line.digits(), fewer: true }
+}
 
-  constructor(input: DigitsInput) {
-    this.input = input
-    this.slots = Float64Array.from(input.slots)
-    this.figures = input.operands.map(() => input.figures)
-  }
+export interface ConditionDigits {
+  readonly operands: readonly string[]
+  /** False where even ten figures do not give the condition's own outcome; the line must then say so. */
+  readonly closes: boolean
+}
 
-  /** The result in its unit at full precision. */
-  result(): number {
-    return inUnit(this.input.compiled(this.input.slots), this.input.resultUnit)
-  }
-
-  /** The result at so many figures. What is nought within rounding noise is `0`, its place that of the operands' own figures. */
-  shownAs(exact: number, figures: number): ShownResult {
-    const noise = this.size() * 1e-13
-    if (Math.abs(exact) <= noise || exact === 0) return { result: '0', place: this.placeOfZero() }
-    const result = digitsOf(exact, figures)
-    return { result, place: lastPlace(result, figures) }
-  }
-
-  operands(): readonly string[] {
-    return this.input.operands.map((_, i) => this.digits(i))
-  }
-
-  /** Raises figures until the line closes on `shown`; false where ten figures do not do. */
-  raise(shown: ShownResult): boolean {
-    for (;;) {
-      const contributions = this.input.operands.map((_, i) => this.contribution(i))
-      const reach = sum(contributions)
-      const isClosed = this.closesOn(shown)
-      if (reach <= shown.place && isClosed) return true
-      const next = this.largest(contributions)
-      if (next === undefined) return isClosed && reach <= shown.place
-      this.figures[next] = (this.figures[next] ?? 0) + 1
-    }
-  }
-
-  reach(): number {
-    return sum(this.input.operands.map((_, i) => this.contribution(i)))
-  }
-
-  /** Whether recomputing from the printed operands gives the printed result within one unit in its last figure. */
-  private closesOn({ result, place }: ShownResult): boolean {
-    const again = this.recomputed()
-    return Math.abs(Math.round(again / place) * place - Number(result)) <= place * (1 + 1e-9)
-  }
-
-  private recomputed(): number {
-    this.input.operands.forEach((operand, i) => {
-      this.slots[operand.slot] = fromUnit(Number(this.digits(i)), operand.unit)
-    })
-    const again = inUnit(this.input.compiled(this.slots), this.input.resultUnit)
-    for (const { slot } of this.input.operands) this.slots[slot] = this.input.slots[slot] ?? Number.NaN
-    return again
-  }
-
-  private digits(i: number): string {
-    const operand = this.input.operands[i]
-    return operand?.digits ?? digitsOf(this.value(i), this.figures[i] ?? this.input.figures)
-  }
-
-  /** The operand in its unit. */
-  private value(i: number): number {
-    const operand = this.input.operands[i]
-    return operand ? inUnit(this.input.slots[operand.slot] ?? Number.NaN, operand.unit) : Number.NaN
-  }
-
-  /** The larger change of the result when the operand moves by half a unit of its last printed place. Exact digits do not move. */
-  private contribution(i: number): number {
-    const digits = this.digits(i)
-    const value = this.value(i)
-    if (this.input.operands[i]?.digits !== undefined || isWritten(digits, value)) return 0
-    const half = lastPlace(digits, this.figures[i]) / 2
-    return Math.max(this.change(i, half), this.change(i, -half))
-  }
-
-  /** How far the result moves with the operand, in the result's unit; infinite where it is lost. */
-  private change(i: number, by: number): number {
-    const operand = this.input.operands[i]
-    if (!operand) return 0
-    const before = this.slots[operand.slot] ?? Number.NaN
-    this.slots[operand.slot] = before + by * operand.unit.factor
-    const moved = inUnit(this.input.compiled(this.slots), this.input.resultUnit)
-    this.slots[operand.slot] = before
-    const change = Math.abs(moved - this.result())
-    return Number.isNaN(change) ? Number.POSITIVE_INFINITY : change
-  }
-
-  /** The operand that contributes most and can still be raised. */
-  private largest(contributions: readonly number[]): number | undefined {
-    let found: number | undefined
-    contributions.forEach((contribution, i) => {
-      const canRise = contribution > 0 && (this.figures[i] ?? mostFigures) < mostFigures
-      if (canRise && contribution > (found === undefined ? 0 : (contributions[found] ?? 0))) found = i
-    })
-    return found
-  }
-
-  /** What the operands amount to in the result: the change it would make to take each one away, to first order. */
-  private size(): number {
-    return sum(
-      this.input.operands.map((_, i) => {
-        const nudge = Math.abs(this.value(i)) * 1e-6
-        const change = nudge === 0 ? 0 : this.change(i, nudge) * 1e6
-        return Number.isFinite(change) ? change : 0
-      }),
-    )
-  }
-
-  /** One unit of a result of nought: what one unit in the last of its figures does for the operand that does most. */
-  private placeOfZero(): number {
-    const places = this.input.operands.map((_, i) => {
-      const digits = digitsOf(this.value(i), this.input.figures)
-      return this.change(i, lastPlace(digits, this.input.figures))
-    })
-    return Math.max(0, ...places.filter(Number.isFinite))
+/** The digits to print in a condition (1 or 0) so that the printed numbers give the same outcome. */
+export function chooseConditionDigits(input: Omit<LineInput, 'resultUnit'>): ConditionDigits {
+  const line = new LineReach({ ...input, resultUnit: one })
+  for (;;) {
+    const closes = line.recomputed() === line.result
+    if (closes || !line.raise()) return { operands: line.digits(), closes }
   }
 }
 
-const sum = (numbers: readonly number[]): number => numbers.reduce((so, each) => so + each, 0)
+export interface CheckInput {
+  readonly op: Comparison
+  /** The two sides of the comparison, compiled. */
+  readonly left: Compiled
+  readonly right: Compiled
+  /** Full values in SI. Not changed. */
+  readonly slots: Float64Array
+  readonly operands: readonly Operand[]
+  /** The unit both sides are printed in. */
+  readonly unit: Unit
+  readonly figures: number
+  /** A side whose digits are the author's own or a table's. */
+  readonly leftDigits?: string
+  readonly rightDigits?: string
+}
 
-/** Whether the digits are the value itself. */
-const isWritten = (digits: string, value: number): boolean =>
-  Math.abs(Number(digits) - value) <= 1e-12 * Math.abs(value)
+export interface CheckDigits {
+  readonly operands: readonly string[]
+  readonly left: string
+  readonly right: string
+  readonly satisfied: boolean
+  /** True where even ten figures of the operands do not close the sides or give the outcome. */
+  readonly fewer: boolean
+}
+
+/** Past these figures two sides that print alike count as equal by the tolerance of comparisons. */
+const mostSideFigures = 12
+
+/**
+ * The digits of both sides of a check, and of the numbers put into them, so that the printed comparison gives the check's own outcome
+ * (0.9999 <= 1.000, never 1.000 <= 1.000 `not satisfied`) and each side closes as any other line.
+ */
+export function chooseCheckDigits(input: CheckInput): CheckDigits {
+  const { slots, operands, unit } = input
+  const side = (compiled: Compiled): LineReach =>
+    new LineReach({ ...input, compiled, slots, operands, resultUnit: unit })
+  const sides = { left: side(input.left), right: side(input.right) }
+  const { left, right } = sides
+  if (!Number.isFinite(left.result) || !Number.isFinite(right.result))
+    throw new RangeError('A side has no finite result')
+  const satisfied = holds(input.op, left.result, right.result)
+  for (let figures = input.figures; figures <= mostSideFigures; figures++) {
+    const shown = shownSides(sides, { ...input, figures })
+    const agrees = holds(input.op, Number(shown.left.result), Number(shown.right.result)) === satisfied
+    if (agrees) return { ...closed(sides, { shown, op: input.op, satisfied }), satisfied }
+  }
+  const shown = shownSides(sides, input)
+  return { ...closed(sides, { shown, op: input.op, satisfied }), satisfied, fewer: true }
+}
+
+interface Sides {
+  readonly left: LineReach
+  readonly right: LineReach
+}
+
+interface ShownSides {
+  readonly left: ShownResult
+  readonly right: ShownResult
+}
+
+function shownSides({ left, right }: Sides, { figures, leftDigits, rightDigits }: CheckInput): ShownSides {
+  const shown = (side: LineReach, digits: string | undefined): ShownResult => {
+    const own = side.shownAt(figures)
+    return digits === undefined ? own : { ...own, result: digits }
+  }
+  return { left: shown(left, leftDigits), right: shown(right, rightDigits) }
+}
+
+interface Outcome {
+  readonly shown: ShownSides
+  readonly op: Comparison
+  readonly satisfied: boolean
+}
+
+/** Raises the operands until both sides close and recomputing them gives the outcome. */
+function closed(sides: Sides, { shown, op, satisfied }: Outcome): Omit<CheckDigits, 'satisfied'> {
+  const { left, right } = sides
+  const isClosed = [raisedUntilClosed(left, shown.left), raisedUntilClosed(right, shown.right)].every(Boolean)
+  left.raiseTo(right)
+  right.raiseTo(left)
+  const same = raisedUntil(sides, () => holds(op, left.recomputed(), right.recomputed()) === satisfied)
+  const stillClosed = isClosed || (left.closesOn(shown.left) && right.closesOn(shown.right))
+  return { operands: left.digits(), left: shown.left.result, right: shown.right.result, fewer: !(same && stillClosed) }
+}
+
+/** Raises both sides together: what one of them needs, the other gets. */
+function raisedUntil({ left, right }: Sides, isReached: () => boolean): boolean {
+  for (;;) {
+    if (isReached()) return true
+    const isRaised = [left.raise(), right.raise()].some(Boolean)
+    if (!isRaised) return false
+    left.raiseTo(right)
+    right.raiseTo(left)
+  }
+}
+
+function holds(op: Comparison, a: number, b: number): boolean {
+  switch (op) {
+    case '<':
+      return isBelow(a, b)
+    case '<=':
+      return isAtMost(a, b)
+    case '>':
+      return isBelow(b, a)
+    case '>=':
+      return isAtMost(b, a)
+    case '==':
+      return isEqual(a, b)
+    case '!=':
+      return !isEqual(a, b)
+  }
+}
