@@ -1,9 +1,7 @@
-import type { FontUse } from './pdf-glyphs.ts'
-import { readFontUses } from './pdf-glyphs.ts'
+import { type FontUse, readFontUses } from './pdf-glyphs.ts'
 import { type PageNumbers, readPageNumbers } from './pdf-pages.ts'
 import { type PrintFailure, printFailure } from './print-failure.ts'
-import type { SkiaPdf } from './skia-pdf.ts'
-import { rawObject } from './skia-pdf.ts'
+import { rawObject, type SkiaPdf } from './skia-pdf.ts'
 
 /** What a printed package must be to be delivered. */
 export interface DeliveryTerms {

@@ -36,9 +36,13 @@ export async function openBrowser(environment: PrintEnvironment): Promise<OpenBr
   if (environment.signal?.aborted) return stopped()
   const folder = await makeSession()
   if (typeof folder !== 'string') return folder
-  const started = await startIn(folder, environment)
-  if (!started.ok) await removeSession(folder)
-  return started
+  let opened: OpenBrowser | PrintFailure | undefined
+  try {
+    opened = await startIn(folder, environment)
+    return opened
+  } finally {
+    if (opened?.ok !== true) await removeSession(folder)
+  }
 }
 
 async function makeSession(): Promise<string | PrintFailure> {
@@ -69,7 +73,7 @@ async function startIn(folder: string, environment: PrintEnvironment): Promise<O
     const started = await startBrowser(found, { folder, variables, fontConfig, root })
     if (!started.ok) return started
     if (!signal?.aborted) return handle(started, { folder, pinned: found.pinned, signal })
-    await started.process.close()
+    await started.running.close()
     return stopped()
   } catch (thrown) {
     if (signal?.aborted) return stopped()
@@ -90,25 +94,25 @@ function noFont(): PrintFailure {
   )
 }
 
-async function handle(
+function handle(
   started: StartedBrowser,
   session: { folder: string; pinned: boolean; signal: AbortSignal | undefined },
-): Promise<OpenBrowser> {
-  const [name = '', version = ''] = (await started.process.version()).split('/')
+): OpenBrowser {
+  const [name = '', version = ''] = started.version.split('/')
   const browser = { name, version, pinned: session.pinned, sandboxed: started.sandboxed }
-  const end = () => void started.process.process()?.kill('SIGKILL')
+  const end = () => void started.running.process()?.kill('SIGKILL')
   session.signal?.addEventListener('abort', end, { once: true })
   return {
     ok: true,
     browser,
     print: async (html, options) => {
-      const printed = await printInTab(html, { ...options, tabs: started.process, folder: session.folder })
+      const printed = await printInTab(html, { ...options, tabs: started.running, folder: session.folder })
       if (session.signal?.aborted) return stopped()
       return printed.ok ? { ...printed, browser } : printed
     },
     close: async () => {
       session.signal?.removeEventListener('abort', end)
-      await started.process.close().catch(end)
+      await started.running.close().catch(end)
       await removeSession(session.folder)
     },
   }

@@ -22,7 +22,12 @@ export interface SheetTab {
 /** Opens a file in a new tab: scripts off, no request but for the file itself. */
 export async function openTab(browser: Browser, url: string): Promise<SheetTab> {
   const page = await guarded(() => browser.newPage())
-  await guarded(() => load(page, url))
+  try {
+    await guarded(() => load(page, url))
+  } catch (thrown) {
+    await page.close().catch(() => undefined)
+    throw thrown
+  }
   return {
     cells: () => guarded(() => page.evaluate(readCells)),
     // biome-ignore lint/performance/useDomNodeTextContent: hidden text is not printed

@@ -18,7 +18,9 @@ export interface StartOptions {
 /** A running browser and whether its own sandbox holds it. */
 export interface StartedBrowser {
   readonly ok: true
-  readonly process: Browser
+  readonly running: Browser
+  /** As the browser gives it: `HeadlessChrome/147.0.7727.0`. */
+  readonly version: string
   readonly sandboxed: boolean
 }
 
@@ -48,8 +50,8 @@ export async function startBrowser(
   let words = ''
   for (const sandboxed of sandboxesToTry(options.root)) {
     try {
-      const process = await launch(launchOptions(browser, { sandboxed, environment, folder: options.folder }))
-      return { ok: true, sandboxed, process }
+      const running = await launch(launchOptions(browser, { sandboxed, environment, folder: options.folder }))
+      return { ok: true, sandboxed, running, version: await running.version() }
     } catch (thrown) {
       words = messageOf(thrown)
     }

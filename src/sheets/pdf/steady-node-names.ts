@@ -1,5 +1,4 @@
-import type { SkiaPdf } from './skia-pdf.ts'
-import { rawObject, valueStart } from './skia-pdf.ts'
+import { rawObject, type SkiaPdf, valueStart } from './skia-pdf.ts'
 
 /** A name Chromium gives to a structure element (a table head), where it stands as an identifier and not as text. */
 const NODE_NAME = /(?<=\/ID |\[|R |\) )\(node(\d{8})\)/g
