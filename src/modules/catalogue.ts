@@ -2,6 +2,7 @@ import { flexureIs456 } from './concrete/flexure-is-456.ts'
 import { raftReaction } from './concrete/raft-reaction.ts'
 import { roofLoad } from './concrete/roof-load.ts'
 import { twoWaySlab } from './concrete/two-way-slab.ts'
+import { wallStrip } from './concrete/wall-strip.ts'
 import { batteredPit } from './ground/battered-pit.ts'
 import { earthPressure } from './ground/earth-pressure.ts'
 import { flotation } from './ground/flotation.ts'
@@ -19,6 +20,7 @@ export const catalogue: readonly Module[] = [
   roofLoad,
   raftReaction,
   twoWaySlab,
+  wallStrip,
   flexureIs456,
   halvingLayers,
   airSupply,

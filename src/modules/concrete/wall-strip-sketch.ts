@@ -1,0 +1,111 @@
+import type { Drawing, Shape, SketchView } from '../sketch.ts'
+
+/** Section of the strip: wall, ends, pressure from the left, moments and reactions where they act. */
+export function wallStripSketch(view: SketchView): Drawing {
+  const height = view.number('height')
+  return {
+    says: `Vertical strip ${view.shown('height')} high, base ${view.word('base')}, top ${view.word('top')}. Moments ${view.shown('M_base')} at the base, ${view.shown('M_top')} at the top, ${view.shown('M_span')} in the span at ${view.shown('z_m')} from the top; reactions ${view.shown('R_base')} and ${view.shown('R_top')}.`,
+    toScale: true,
+    shapes: [...wall(view, height), ...pressures(view, height), ...values(view, height)],
+  }
+}
+
+function wall(view: SketchView, height: number): readonly Shape[] {
+  const width = view.number('thickness')
+  return [
+    {
+      kind: 'polygon',
+      points: [
+        [0, 0],
+        [width, 0],
+        [width, height],
+        [0, height],
+      ],
+      fill: 'concrete',
+    },
+    ...end(view.word('base'), { at: 0, out: -1, width, height }),
+    ...end(view.word('top'), { at: height, out: 1, width, height }),
+    { kind: 'dimension', from: [width, height], to: [width, 0], off: 14, label: view.label('height') },
+  ]
+}
+
+type End = { readonly at: number; readonly out: -1 | 1; readonly width: number; readonly height: number }
+
+function end(word: string, { at, out, width, height }: End): readonly Shape[] {
+  const reach = 0.06 * height
+  if (word === 'free') return []
+  if (word === 'pinned') {
+    const [middle, foot] = [width / 2, at + out * reach]
+    return [
+      {
+        kind: 'polygon',
+        points: [
+          [middle, at],
+          [middle - reach * 0.7, foot],
+          [middle + reach * 0.7, foot],
+        ],
+        fill: 'none',
+      },
+    ]
+  }
+  const [left, right, far] = [-width, 2 * width, at + out * reach]
+  return [
+    {
+      kind: 'polygon',
+      points: [
+        [left, at],
+        [right, at],
+        [right, far],
+        [left, far],
+      ],
+      fill: 'concrete',
+    },
+  ]
+}
+
+function pressures(view: SketchView, height: number): readonly Shape[] {
+  const rows = view.rows('diagram')
+  const most = Math.max(...rows.map(row => row.number('q')))
+  const scale = (0.35 * height) / (most > 0 ? most : 1)
+  return rows.slice(1).map((row): Shape => {
+    const [from, to] = [row.number('z_a'), row.number('z')]
+    return {
+      kind: 'load',
+      from: [0, height - from],
+      to: [0, height - to],
+      start: row.number('q_a') * scale,
+      end: row.number('q') * scale,
+      towards: [1, 0],
+      label: row.label('q'),
+    }
+  })
+}
+
+function values(view: SketchView, height: number): readonly Shape[] {
+  const x = view.number('thickness') + 0.12 * height
+  const at = (name: string, y: number): Shape => ({
+    kind: 'label',
+    at: [x, y],
+    label: view.label(name),
+    anchor: 'start',
+  })
+  const base = [at('M_base', 0.02 * height), at('R_base', 0.1 * height)]
+  if (view.word('top') === 'free') return base
+  const span = height - view.number('z_m')
+  const width = view.number('thickness')
+  return [
+    ...base,
+    at('M_top', 0.96 * height),
+    at('R_top', 0.88 * height),
+    {
+      kind: 'line',
+      points: [
+        [0, span],
+        [width, span],
+      ],
+      weight: 'thin',
+      dashed: true,
+    },
+    at('M_span', span),
+  ]
+}
