@@ -29,8 +29,8 @@ export function batteredPitSketch(view: SketchView): Drawing {
       measure(view, 'depth', { from: [bank, -depth], to: [bank, 0], off: -14 }),
       {
         kind: 'label',
-        at: [half + 0.55 * (edge - half) + 0.06 * half, -0.55 * depth],
-        anchor: 'start',
+        at: [half + 0.6 * (edge - half) - 0.06 * half, -0.4 * depth],
+        anchor: 'end',
         label: view.label('batter_angle'),
       },
     ],

@@ -7,8 +7,8 @@ import { angleUnit, areaUnit, lengthUnit, volumeUnit } from './ground-units.ts'
 import { deepestSlope, pitSoils, steepestSlope } from './osha-slopes.ts'
 import { pitSlices } from './pit-slices.ts'
 
-const along = (name: string, formula: string, says: string): Step =>
-  step(name, formula, { says, unit: lengthUnit, source: cite('statics') })
+const along = (name: string, formula: string, more: { says: string; symbol: string }): Step =>
+  step(name, formula, { ...more, unit: lengthUnit, source: cite('statics') })
 const plan = (name: string, formula: string, says: string): Step =>
   step(name, formula, { says, unit: areaUnit, source: cite('statics') })
 
@@ -47,13 +47,19 @@ const slopes: readonly Step[] = [
 ]
 
 const plans: readonly Step[] = [
-  along('base_length', 'plan_length + 2 * working_space', 'pit at formation, along the structure'),
-  along('base_width', 'plan_width + 2 * working_space', 'pit at formation, across the structure'),
-  along('batter_run', 'slope * depth', 'how far each side goes back from toe to edge'),
-  along('top_length', 'base_length + 2 * batter_run', 'pit at ground level, along'),
-  along('top_width', 'base_width + 2 * batter_run', 'pit at ground level, across'),
-  along('mid_length', 'base_length + batter_run', 'pit at mid depth, along'),
-  along('mid_width', 'base_width + batter_run', 'pit at mid depth, across'),
+  along('base_length', 'plan_length + 2 * working_space', {
+    says: 'pit at formation, along the structure',
+    symbol: 'l_b',
+  }),
+  along('base_width', 'plan_width + 2 * working_space', {
+    says: 'pit at formation, across the structure',
+    symbol: 'b_b',
+  }),
+  along('batter_run', 'slope * depth', { says: 'how far each side goes back, toe to edge', symbol: 'r_b' }),
+  along('top_length', 'base_length + 2 * batter_run', { says: 'pit at ground level, along', symbol: 'l_t' }),
+  along('top_width', 'base_width + 2 * batter_run', { says: 'pit at ground level, across', symbol: 'b_t' }),
+  along('mid_length', 'base_length + batter_run', { says: 'pit at mid depth, along', symbol: 'l_m' }),
+  along('mid_width', 'base_width + batter_run', { says: 'pit at mid depth, across', symbol: 'b_m' }),
 ]
 
 const volumes: readonly Step[] = [

@@ -16,7 +16,7 @@ export function earthPressureSketch(view: SketchView): Drawing {
   return {
     says:
       `Pressure on the wall from its top to its base, ${view.shown('h_wall')} high: ${view.shown('p_top')} at the top, ` +
-      `${view.shown('p_base')} at the base, force ${view.shown('P')} at ${view.shown('y_P')} above the base.`,
+      `${view.shown('p_base')} at the base, ${resultantWords(view)}.`,
     toScale: true,
     shapes: [
       ...wall(view, top, base),
@@ -34,6 +34,9 @@ export function earthPressureSketch(view: SketchView): Drawing {
   }
 }
 
+const resultantWords = (view: SketchView): string =>
+  view.number('P') > 0 ? `force ${view.shown('P')} at ${view.shown('y_P')} above the base` : 'no force'
+
 function stationsOf(row: SketchView): readonly Station[] {
   const at = (depth: string, pressure: string, label = true): Station => ({
     depth: row.number(depth),
@@ -42,13 +45,13 @@ function stationsOf(row: SketchView): readonly Station[] {
   })
   return [
     at('z_upper', 'p_upper'),
-    at('z_kink_above', 'p_kink_above'),
+    at('z_kink_above', 'p_kink_above', false),
     at(
       'z_water',
       'p_water',
       row.number('z_water') > row.number('z_upper') && row.number('z_water') < row.number('z_lower'),
     ),
-    at('z_kink_below', 'p_kink_below'),
+    at('z_kink_below', 'p_kink_below', false),
     at('z_lower', 'p_lower'),
   ].filter(({ depth, pressure }) => Number.isFinite(depth) && Number.isFinite(pressure))
 }
@@ -93,10 +96,14 @@ function waterLevel(view: SketchView, base: number): readonly Shape[] {
   const depth = view.number('water_depth')
   const height = base - view.number('wall_top')
   if (!(depth < base) || depth < view.number('wall_top') - 0.5 * height) return []
-  return [{ kind: 'level', at: [0.95 * height, -depth], label: view.label('water_depth'), side: 'right', water: true }]
+  return [{ kind: 'level', at: [1.2 * height, -depth], label: view.label('water_depth'), side: 'right', water: true }]
 }
 
 function resultant(view: SketchView, of: { base: number; reach: number }): readonly Shape[] {
   const y = -of.base + view.number('y_P')
-  return [{ kind: 'arrow', from: [of.reach * 1.25, y], to: [0, y], label: view.label('P') }]
+  const from: Point = [of.reach * 1.2, y]
+  return [
+    { kind: 'arrow', from, to: [0, y] },
+    { kind: 'label', at: [of.reach * 1.24, y], anchor: 'start', label: view.label('P') },
+  ]
 }

@@ -79,6 +79,18 @@ function forces(view: SketchView, { half, outer, cover, floor, under }: Section)
     down(-0.4 * half, -cover, 'W_cover'),
     down(0, -(floor + under) / 2 + 0.02 * under, 'W_box'),
     { kind: 'arrow', from: [0, -under - reach], to: [0, -under], label: view.label('U_fin') },
-    ...(outer > half ? [down((outer + half) / 2, -floor, 'W_toe')] : []),
+    ...(outer > half ? onToe(view, (outer + half) / 2, { outer, floor, reach }) : []),
+  ]
+}
+
+function onToe(view: SketchView, x: number, of: { outer: number; floor: number; reach: number }): readonly Shape[] {
+  return [
+    { kind: 'arrow', from: [x, -of.floor + of.reach], to: [x, -of.floor] },
+    {
+      kind: 'label',
+      at: [of.outer + 0.1 * of.reach, -of.floor + 0.7 * of.reach],
+      anchor: 'start',
+      label: view.label('W_toe'),
+    },
   ]
 }
