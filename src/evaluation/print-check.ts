@@ -1,25 +1,46 @@
-import type { Shown } from '../quantity/types.ts'
+import { one } from '../quantity/unit.ts'
 import { satisfied } from './judge-blocks.ts'
 import type { PlannedCheck } from './plan-types.ts'
 import type { PrintContext } from './print-context.ts'
 import { printSides, printTruth } from './print-formula.ts'
 import type { Base } from './print-lines.ts'
+import { ratioDigits } from './ratio-digits.ts'
 import type { CheckLine } from './workings.ts'
 
 /** A check with both sides, printed to as many figures as its verdict needs, and demand over capacity. */
 export function printCheck(context: PrintContext, line: PlannedCheck, base: Base): CheckLine {
   const { formula, operands, compiled, sides, name } = line
-  const verdict = satisfied(line, context.results.slots) === true
-  const working = printTruth(context, { formula, operands, compiled })
-  const head = { kind: 'check', ...base, name, working, satisfied: verdict } as const
-  if (!sides) return head
-  const { slots } = context.results
-  const demand = sides.demand(slots)
-  const capacity = sides.capacity(slots)
-  const printed = printSides(context, { demand, capacity, unit: sides.unit, satisfied: verdict, operands })
-  return { ...head, demand: printed.demand, capacity: printed.capacity, ...ratioOf(demand, capacity, printed.ratio) }
+  const head = { kind: 'check', ...base, name, satisfied: satisfied(line, context.results.slots) === true } as const
+  const { tree } = formula
+  if (!sides || tree.kind !== 'comparison')
+    return { ...head, working: printTruth(context, { formula, operands, compiled }) }
+  const { demandLeft, unit } = sides
+  const [left, right] = demandLeft ? [sides.demand, sides.capacity] : [sides.capacity, sides.demand]
+  const printed = printSides(context, { formula, operands, compiled, op: tree.op, left, right, unit })
+  const [demand, capacity] = demandLeft ? [printed.left, printed.right] : [printed.right, printed.left]
+  return {
+    ...head,
+    working: printed.working,
+    demand: { digits: demand, unit, exact: false },
+    capacity: { digits: capacity, unit, exact: false },
+    ...ratioOf(context, line, { demand, capacity }),
+  }
 }
 
-function ratioOf(demand: number, capacity: number, shown: Shown | undefined): Pick<CheckLine, 'ratio'> {
-  return shown && capacity > 0 ? { ratio: { value: demand / capacity, shown } } : {}
+/** Demand over capacity, where both are amounts from nought: a ratio of temperatures or of a negative capacity says nothing. */
+function ratioOf(
+  context: PrintContext,
+  line: PlannedCheck,
+  digits: { demand: string; capacity: string },
+): Pick<CheckLine, 'ratio'> {
+  const { sides } = line
+  if (!sides || sides.unit.offset !== undefined) return {}
+  const demand = sides.demand(context.results.slots)
+  const capacity = sides.capacity(context.results.slots)
+  if (!(capacity > 0) || demand < 0) return {}
+  const shown = ratioDigits(demand / capacity, {
+    printed: Number(digits.demand) / Number(digits.capacity),
+    satisfied: satisfied(line, context.results.slots) === true,
+  })
+  return { ratio: { value: demand / capacity, shown: { digits: shown, unit: one, exact: false } } }
 }

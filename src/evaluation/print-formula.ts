@@ -1,7 +1,7 @@
 import { compile } from '../formula/compile.ts'
-import { chooseCheckDigits, chooseDigits, type Operand } from '../formula/reach.ts'
+import { chooseCheckDigits, chooseConditionDigits, chooseDigits, type Operand } from '../formula/reach.ts'
 import { coherent, coherentCheck } from '../formula/scale.ts'
-import type { Compiled, Formula } from '../formula/types.ts'
+import type { Comparison, Compiled, Formula } from '../formula/types.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
 import type { Entity, Operands } from './plan-types.ts'
 import { exactOf, type PrintContext, printedOf } from './print-context.ts'
@@ -31,17 +31,50 @@ export function printFormula(context: PrintContext, about: About & { readonly un
   return { working, result: { digits: chosen.result, unit: about.unit, exact: false }, fewer: chosen.fewer }
 }
 
-/** A comparison of numbers, with as many figures as its verdict needs. */
+/** A condition of numbers, with as many figures as its outcome needs. */
 export function printTruth(context: PrintContext, about: About): Substitution {
   const seats = seatsOf(about.operands)
+  const { compiled } = about
+  const operands = seats.map(({ entity }) => operandOf(context, entity))
+  const chosen = chooseConditionDigits({ compiled, slots: context.results.slots, operands, figures: context.figures })
+  return substitution(context, about, { seats, digits: chosen.operands, unit: undefined })
+}
+
+export interface PrintedSides {
+  readonly working: Substitution
+  readonly left: string
+  readonly right: string
+}
+
+/** A comparison with both sides, printed so that the printed numbers give its own outcome. */
+export function printSides(
+  context: PrintContext,
+  about: About & { readonly op: Comparison; readonly left: Compiled; readonly right: Compiled; readonly unit: Unit },
+): PrintedSides {
+  const seats = seatsOf(about.operands)
+  const { op, left, right, unit, formula } = about
+  const { tree } = formula
+  const own = (side: 'left' | 'right', key: 'leftDigits' | 'rightDigits') => {
+    const node = tree.kind === 'comparison' ? tree[side] : undefined
+    const found = node?.kind === 'name' ? about.operands.get(node.name) : undefined
+    const digits = found && 'kind' in found && found.kind === 'number' ? exactOf(context, found, unit) : undefined
+    return digits === undefined ? {} : { [key]: digits }
+  }
+  const operands = seats.map(({ entity }) => operandOf(context, entity))
   const { slots } = context.results
-  const digits = chooseCheckDigits({
-    compiled: about.compiled,
+  const chosen = chooseCheckDigits({
+    op,
+    left,
+    right,
+    unit,
     slots,
-    operands: seats.map(({ entity }) => operandOf(context, entity)),
+    operands,
     figures: context.figures,
+    ...own('left', 'leftDigits'),
+    ...own('right', 'rightDigits'),
   })
-  return substitution(context, about, { seats, digits, unit: undefined })
+  const working = substitution(context, about, { seats, digits: chosen.operands, unit: undefined })
+  return { working, left: chosen.left, right: chosen.right }
 }
 
 interface Seat {
