@@ -1,7 +1,7 @@
 import { withinReach } from '../quantity/dimension.ts'
 import { multiply, negate, rational } from '../quantity/rational.ts'
 import type { Unit, UnitPart } from '../quantity/types.ts'
-import { unitFromParts, unitOf } from '../quantity/unit.ts'
+import { isCalculable, unitFromParts, unitOf } from '../quantity/unit.ts'
 import { arityFault } from './functions.ts'
 import { refused, syntax, type Token } from './token.ts'
 import type { Comparison, Node, Span } from './types.ts'
@@ -195,7 +195,7 @@ function unitNode(op: Arithmetic, { left, right, span }: { left: Node; right: No
   const parts = op === '^' ? raisedParts(left.unit, right) : joinedParts(left.unit, { op, right })
   if (!parts || parts.length > 12) return undefined
   const unit = unitFromParts(parts)
-  const sound = withinReach(unit.dimension) && Number.isFinite(unit.factor) && unit.factor > 0
+  const sound = withinReach(unit.dimension) && isCalculable(unit)
   return sound ? { kind: 'unit', unit, span } : undefined
 }
 

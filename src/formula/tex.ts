@@ -11,8 +11,13 @@ export { symbolTex } from './symbol.ts'
 /** The symbol a name is printed with; undefined where it has none and its own letters serve. */
 export type SymbolOf = (name: string) => string | undefined
 
+/** A value for print, with the anchor of the step that made it where its number is to be a link. */
+export interface Linked extends Shown {
+  readonly to?: string
+}
+
 /** What is printed for a name; a list where the name stands for several values. */
-export type ShownOf = (name: string) => Shown | readonly Shown[]
+export type ShownOf = (name: string) => Linked | readonly Linked[]
 
 /** TeX of a formula in symbols, for KaTeX in strict mode. */
 export function texSymbols(formula: Formula, symbolOf: SymbolOf): string {
@@ -34,7 +39,7 @@ export function texSymbols(formula: Formula, symbolOf: SymbolOf): string {
  * so; otherwise every number carries its unit. A name over its own unit (`f_ck / MPa`) is printed as the number alone in both.
  */
 export function texNumbers(formula: Formula, shownOf: ShownOf, { bare }: { readonly bare: boolean }): string {
-  const value = (shown: Shown): Piece => numberPiece(shown.digits, bare ? undefined : shown.unit)
+  const value = (shown: Linked): Piece => linked(numberPiece(shown.digits, bare ? undefined : shown.unit), shown.to)
   const values = (name: string): readonly Piece[] => several(shownOf(name)).map(value)
   return texTree(formula.tree, {
     ...writtenLeaves,
@@ -57,7 +62,7 @@ const writtenLeaves = {
 
 const unity: Piece = { ...atom('1', 1), unity: true }
 
-const several = (shown: Shown | readonly Shown[]): readonly Shown[] => ('digits' in shown ? [shown] : shown)
+const several = (shown: Linked | readonly Linked[]): readonly Linked[] => ('digits' in shown ? [shown] : shown)
 
 function symbolPiece(reading: SymbolReading): Piece {
   const below = reading.below.reduce((so, each) => so + each.width * 0.7, 0)
@@ -73,6 +78,10 @@ function numberPiece(digits: string, unit: Unit | undefined): Piece {
   const strength = strengthOf(digits, unit?.text ? unit : undefined)
   return { tex, strength, width: digits.length + (unit?.text.length ?? 0), stack: 0, ...(minus && { minus }) }
 }
+
+/** The print as a link within the page: `\\href{#v-roof-w}{26.08}`, which KaTeX sets where its `trust` lets it. */
+const linked = (piece: Piece, to: string | undefined): Piece =>
+  to === undefined ? piece : { ...piece, tex: `\\href{#${to}}{${piece.tex}}` }
 
 function strengthOf(digits: string, unit: Unit | undefined): number {
   if (digits.startsWith('-')) return strengths.negative
@@ -124,5 +133,5 @@ function numberOverUnit(
   if (left.kind === 'quantity' && left.unit === right.unit) return numberPiece(typedDigits(left.text), undefined)
   if (left.kind !== 'name') return undefined
   const [shown] = several(shownOf(left.name))
-  return shown?.unit.text === right.unit.text ? numberPiece(shown.digits, undefined) : undefined
+  return shown?.unit.text === right.unit.text ? linked(numberPiece(shown.digits, undefined), shown.to) : undefined
 }

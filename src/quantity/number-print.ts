@@ -60,7 +60,7 @@ const withPoint = (digits: string, whole: number): string =>
  * when it is 10.
  */
 export function lastPlace(digits: string, figures = Number.POSITIVE_INFINITY): number {
-  const [mantissa = '', exponent = '0'] = digits.replace('-', '').split('e')
+  const [mantissa = '', exponent = '0'] = digits.replace(/^-/, '').split('e')
   const [whole = '', decimals = ''] = mantissa.split('.')
   const unread = decimals ? 0 : Math.max(0, whole.length - figures)
   return Number(`1e${Number(exponent) - decimals.length + unread}`)
@@ -68,7 +68,7 @@ export function lastPlace(digits: string, figures = Number.POSITIVE_INFINITY): n
 
 /** How many significant figures the digits show; noughts at the end of a whole number count. */
 export function figuresOf(digits: string): number {
-  const mantissa = digits.replace('-', '').split('e')[0] ?? ''
+  const mantissa = digits.replace(/^-/, '').split('e')[0] ?? ''
   return Math.max(1, mantissa.replace('.', '').replace(/^0+/, '').length)
 }
 

@@ -31,8 +31,19 @@ export function readUnit(text: string): ReadUnit {
   const read = readParts(text)
   if (!read.ok) return { ok: false, fault: { rule: 'unit-syntax', ...read.fault } }
   const fault = read.parts.map(part => partFault(part, read.parts.length)).find(each => each !== undefined)
-  return fault ? { ok: false, fault } : { ok: true, unit: unitFromParts(read.parts) }
+  if (fault) return { ok: false, fault }
+  const unit = unitFromParts(read.parts)
+  return isCalculable(unit) ? { ok: true, unit } : { ok: false, fault: { ...beyondNumbers, end: text.length } }
 }
+
+const beyondNumbers = {
+  rule: 'unit-syntax',
+  says: 'The unit is too large or too small to calculate with',
+  start: 0,
+} as const
+
+/** Whether the factor of a unit is a size that formulas can calculate with. */
+export const isCalculable = ({ factor }: Unit): boolean => factor > 1e-150 && factor < 1e150
 
 /** The unit of a text that is known to be sound, as in our own tables. Throws on any other. */
 export function unitOf(text: string): Unit {
