@@ -33,7 +33,7 @@ function compressed(view: SketchView, b: number, thickness: number): readonly Sh
       weight: 'thin',
       dashed: true,
     },
-    { kind: 'label', at: [0.02 * b, axis], label: view.label('x_u'), anchor: 'start' },
+    { kind: 'label', at: [0.02 * b, axis - 0.08 * thickness], label: view.label('x_u'), anchor: 'start' },
   ]
 }
 

@@ -73,7 +73,11 @@ function moments(view: SketchView, lx: number, ly: number, word: PanelWord): rea
   ]
 }
 
-const sizes = (view: SketchView, lx: number, ly: number): readonly Shape[] => [
-  { kind: 'dimension', from: [0, 0], to: [ly, 0], off: -6, label: view.label('long_span') },
-  { kind: 'dimension', from: [ly, 0], to: [ly, lx], off: -6, label: view.label('short_span') },
-]
+// Dimension lines stand clear of the hatching.
+function sizes(view: SketchView, lx: number, ly: number): readonly Shape[] {
+  const clear = 0.08 * lx
+  return [
+    { kind: 'dimension', from: [0, -clear], to: [ly, -clear], off: -6, label: view.label('long_span') },
+    { kind: 'dimension', from: [ly + clear, 0], to: [ly + clear, lx], off: -6, label: view.label('short_span') },
+  ]
+}

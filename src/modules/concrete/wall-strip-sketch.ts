@@ -3,8 +3,10 @@ import type { Drawing, Shape, SketchView } from '../sketch.ts'
 /** Section of the strip: wall, ends, pressure from the left, moments and reactions where they act. */
 export function wallStripSketch(view: SketchView): Drawing {
   const height = view.number('height')
+  const span =
+    view.word('top') === 'free' ? '' : `, ${view.shown('M_span')} in the span at ${view.shown('z_m')} from the top`
   return {
-    says: `Vertical strip ${view.shown('height')} high, base ${view.word('base')}, top ${view.word('top')}. Moments ${view.shown('M_base')} at the base, ${view.shown('M_top')} at the top, ${view.shown('M_span')} in the span at ${view.shown('z_m')} from the top; reactions ${view.shown('R_base')} and ${view.shown('R_top')}.`,
+    says: `Vertical strip ${view.shown('height')} high, base ${view.word('base')}, top ${view.word('top')}. Moments ${view.shown('M_base')} at the base, ${view.shown('M_top')} at the top${span}; reactions ${view.shown('R_base')} at the base and ${view.shown('R_top')} at the top.`,
     toScale: true,
     shapes: [...wall(view, height), ...pressures(view, height), ...values(view, height)],
   }
@@ -67,7 +69,7 @@ function pressures(view: SketchView, height: number): readonly Shape[] {
   const rows = view.rows('diagram')
   const most = Math.max(...rows.map(row => row.number('q')))
   const scale = (0.35 * height) / (most > 0 ? most : 1)
-  return rows.slice(1).map((row): Shape => {
+  const loads = rows.slice(1).map((row): Shape => {
     const [from, to] = [row.number('z_a'), row.number('z')]
     return {
       kind: 'load',
@@ -76,9 +78,17 @@ function pressures(view: SketchView, height: number): readonly Shape[] {
       start: row.number('q_a') * scale,
       end: row.number('q') * scale,
       towards: [1, 0],
-      label: row.label('q'),
     }
   })
+  const labels = rows.map(
+    (row): Shape => ({
+      kind: 'label',
+      at: [-row.number('q') * scale - 0.02 * height, height - row.number('z')],
+      label: row.label('q'),
+      anchor: 'end',
+    }),
+  )
+  return [...loads, ...labels]
 }
 
 function values(view: SketchView, height: number): readonly Shape[] {
