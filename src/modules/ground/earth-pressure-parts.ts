@@ -169,18 +169,33 @@ function trapezium({ tag, where, foot, above, below }: Part, top: string): reado
 
 function rectangleAndTrapezium({ tag, where, top, foot, above, below }: Part): readonly Step[] {
   const from = `z_kink_${tag}`
-  const upper = `${above} * (${from} - ${top})`
-  const lower = `(${above} + ${below}) / 2 * (${foot} - ${from})`
+  const statics = cite('statics')
   return [
-    step(`F_${tag}`, `${upper} + ${lower}`, {
-      says: `earth force ${where}`,
+    step(`R_${tag}`, `${above} * (${from} - ${top})`, {
+      says: 'earth force over that depth',
       unit: lineLoadUnit,
-      source: cite('statics'),
+      source: statics,
     }),
-    step(
-      `M_${tag}`,
-      `${upper} * (wall_base - (${top} + ${from}) / 2) + ${lower} * (wall_base - ${foot}) + (${foot} - ${from})^2 * (2 * ${above} + ${below}) / 6`,
-      { says: 'its moment about the base of the wall', unit: lineMomentUnit, source: cite('statics') },
-    ),
+    step(`T_${tag}`, `(${above} + ${below}) / 2 * (${foot} - ${from})`, {
+      says: 'earth force under it',
+      unit: lineLoadUnit,
+      source: statics,
+    }),
+    step(`F_${tag}`, `R_${tag} + T_${tag}`, { says: `earth force ${where}`, unit: lineLoadUnit, source: statics }),
+    step(`M_R_${tag}`, `R_${tag} * (wall_base - (${top} + ${from}) / 2)`, {
+      says: 'moment of the upper of the two about the base of the wall',
+      unit: lineMomentUnit,
+      source: statics,
+    }),
+    step(`M_T_${tag}`, `T_${tag} * (wall_base - ${foot}) + (${foot} - ${from})^2 * (2 * ${above} + ${below}) / 6`, {
+      says: 'moment of the lower of the two',
+      unit: lineMomentUnit,
+      source: statics,
+    }),
+    step(`M_${tag}`, `M_R_${tag} + M_T_${tag}`, {
+      says: 'moment of both about the base of the wall',
+      unit: lineMomentUnit,
+      source: statics,
+    }),
   ]
 }

@@ -188,6 +188,10 @@ export const earthPressure = defineModule({
       when: { choice: 'state', is: ['active', 'active Coulomb'] },
     },
     {
+      says: 'Cohesion is easily lost, and a tension crack may fill with rain: water in a crack above the groundwater is not reckoned with.',
+      when: { formula: 'sum(layers.c) > 0 kPa' },
+    },
+    {
       says: 'Passive resistance needs movement of some per cent of the height, and is lost where the soil may be dug away.',
       when: { choice: 'state', is: ['passive'] },
     },

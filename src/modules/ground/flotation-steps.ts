@@ -179,7 +179,11 @@ const safety = (tag: 'fin' | 'build', holding: string, says: string): Step =>
   )
 
 const heads: readonly Step[] = [
-  depth('head_safe', 'f_hold * W_box / (gamma_w * A_raft)', 'head under the raft that the box without fill just bears'),
+  depth(
+    'head_safe',
+    'f_hold * W_box / (gamma_w * A_raft)',
+    'head under the raft that the box without fill just bears; water on a toe is left out',
+  ),
   depth('z_safe', 'z_raft - head_safe', 'depth to which the water must be held until the fill is placed'),
 ]
 const openHeads: Step = when(
