@@ -4,11 +4,11 @@ import { answerMentions } from './answer-mentions.ts'
 import type { Results } from './evaluate.ts'
 import { citable, gatherReferences } from './gather-references.ts'
 import { truth } from './judge-blocks.ts'
-import type { PlannedBlock, PlannedCalc } from './plan-types.ts'
+import type { PlannedBlock, PlannedCalc, PlannedLine } from './plan-types.ts'
 import { printAssume } from './print-assume.ts'
 import type { PrintContext } from './print-context.ts'
 import { printGiven } from './print-given.ts'
-import { printLines, referenceOf } from './print-lines.ts'
+import { pick, printTrail, referenceOf } from './print-lines.ts'
 import { printSecond } from './print-second.ts'
 import { sketchOf } from './sketch-view.ts'
 import { usersOf } from './users.ts'
@@ -24,10 +24,10 @@ export function makeWorkings(results: Results): Workings {
     printed: new Map(),
   }
   const users = usersOf(context)
-  const lines = plan.blocks.map(block => (block && block.kind !== 'assume' ? printLines(context, block.lines) : []))
-  const blocks = plan.blocks.flatMap((block, index): BlockWorking[] => {
+  const printed = printTrail(context)
+  const blocks = plan.blocks.flatMap((block): BlockWorking[] => {
     if (!block) return []
-    if (block.kind !== 'assume') return [printBlock(context, block, lines[index] ?? [])]
+    if (block.kind !== 'assume') return [printBlock(context, block, printed)]
     return [
       { kind: 'assume', ...headOf(context, block), rows: printAssume(context, block, key => users.get(key) ?? []) },
     ]
@@ -63,9 +63,10 @@ function headOf(context: PrintContext, block: PlannedBlock) {
 function printBlock(
   context: PrintContext,
   block: Exclude<PlannedBlock, { kind: 'assume' }>,
-  lines: readonly Line[],
+  printed: ReadonlyMap<PlannedLine, Line>,
 ): BlockWorking {
   const head = { ...headOf(context, block), complete: isComplete(context, block) }
+  const lines = pick(block.lines, printed)
   if (block.kind === 'work') return { kind: 'work', ...head, lines }
   const { module } = block
   const sketch = sketchOf(context, block)
@@ -81,7 +82,7 @@ function printBlock(
     lines,
     limits: limitsOf(context, block),
     cautions: cautionsOf(context, block),
-    ...(block.second ? { second: printSecond(context, block.second) } : {}),
+    ...(block.second ? { second: printSecond(context, block.second, printed) } : {}),
     ...(sketch ? { sketch } : {}),
   }
 }

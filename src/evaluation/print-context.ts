@@ -18,9 +18,11 @@ export interface PrintContext {
 
 export const siOf = (context: PrintContext, entity: Entity): number => context.results.slots[entity.slot] ?? Number.NaN
 
-/** The author's own digits of a value in a unit, where they are exact. */
+/** Digits of a value in a unit where they are exact: the author's own, a table's, or those of a line that only hands them on. */
 export function exactOf(context: PrintContext, entity: Entity, unit: Unit = entity.unit): string | undefined {
   const { results } = context
+  const own = context.printed.get(entity)
+  if (own?.exact && own.unit.text === unit.text) return own.digits
   return exactDigits(entity, {
     si: siOf(context, entity),
     start: results.plan.start[entity.slot] ?? Number.NaN,

@@ -1,17 +1,32 @@
 import type { Citation } from '../modules/sources.ts'
+import { typedDigits } from '../quantity/number-print.ts'
+import type { Shown } from '../quantity/types.ts'
 import { satisfied } from './judge-blocks.ts'
+import { literalOf } from './literal.ts'
 import type { PlannedBranch, PlannedFormula, PlannedLine, PlannedSolve } from './plan-types.ts'
 import { printCheck } from './print-check.ts'
-import { type PrintContext, printedOf, siOf } from './print-context.ts'
+import { type PrintContext, printedOf, shownOf, siOf } from './print-context.ts'
 import { printFormula, printTruth } from './print-formula.ts'
 import { rowForPrint } from './print-given.ts'
 import { printLook } from './print-look.ts'
 import type { BranchLine, FormulaLine, Line, Reference, SolveLine } from './workings.ts'
 
-/** Every line that was reached and has its values, in order. */
-export function printLines(context: PrintContext, lines: readonly PlannedLine[]): Line[] {
-  return lines.flatMap(line => printLine(context, line) ?? [])
+/**
+ * Every line that was reached and has its values. Lines are printed in the order of evaluation, since a line that hands a value on
+ * prints the characters of the line that gave it.
+ */
+export function printTrail(context: PrintContext): ReadonlyMap<PlannedLine, Line> {
+  const printed = new Map<PlannedLine, Line>()
+  for (const line of context.results.plan.trail) {
+    const made = printLine(context, line)
+    if (made) printed.set(line, made)
+  }
+  return printed
 }
+
+/** The printed ones of some lines, in order. */
+export const pick = (lines: readonly PlannedLine[], printed: ReadonlyMap<PlannedLine, Line>): Line[] =>
+  lines.flatMap(line => printed.get(line) ?? [])
 
 function printLine(context: PrintContext, line: PlannedLine): Line | undefined {
   const origin = context.numbering.lines.get(line)
@@ -53,8 +68,20 @@ function hasValues(context: PrintContext, line: PlannedLine): boolean {
 function formulaLine(context: PrintContext, line: PlannedFormula, base: Base): FormulaLine {
   const { gives, formula, operands, compiled } = line
   const { working, result, fewer } = printFormula(context, { formula, operands, compiled, unit: gives.unit })
-  context.printed.set(gives, result)
-  return { kind: 'formula', ...base, name: gives.name, symbol: gives.symbol, working, result, fewer }
+  const plain = handedOn(context, line) ?? result
+  context.printed.set(gives, plain)
+  return { kind: 'formula', ...base, name: gives.name, symbol: gives.symbol, working, result: plain, fewer }
+}
+
+/** The result of a line that is only a number or only a name: the same characters, exact where they were exact. */
+function handedOn(context: PrintContext, { formula, gives }: PlannedFormula): Shown | undefined {
+  const literal = literalOf(formula.tree)
+  if (literal)
+    return literal.unit.text === gives.unit.text
+      ? { digits: typedDigits(literal.digits), unit: gives.unit, exact: true }
+      : undefined
+  if (!gives.same || gives.same.unit.text !== gives.unit.text) return undefined
+  return shownOf(context, gives.same)
 }
 
 function branchLine(context: PrintContext, line: PlannedBranch, base: Base): BranchLine {

@@ -1,14 +1,18 @@
 import { relativeDifference, truth } from './judge-blocks.ts'
 import { percentText } from './percent-text.ts'
-import type { Entity, PlannedSecond } from './plan-types.ts'
+import type { Entity, PlannedLine, PlannedSecond } from './plan-types.ts'
 import { type PrintContext, printedOf, siOf } from './print-context.ts'
-import { printLines } from './print-lines.ts'
-import type { ComparisonLine, SecondWorking } from './workings.ts'
+import { pick } from './print-lines.ts'
+import type { ComparisonLine, Line, SecondWorking } from './workings.ts'
 
 /** The second method's own working, its answers beside the first, and what the two share. */
-export function printSecond(context: PrintContext, second: PlannedSecond): SecondWorking {
+export function printSecond(
+  context: PrintContext,
+  second: PlannedSecond,
+  printed: ReadonlyMap<PlannedLine, Line>,
+): SecondWorking {
   const { title, says, otherwise } = second
-  const lines = printLines(context, second.lines)
+  const lines = pick(second.lines, printed)
   const head = { title, says, lines, comparisons: [], shares: [] }
   if (truth(second.applies, context.results.slots) !== true) return { ...head, absent: otherwise }
   return {
