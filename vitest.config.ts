@@ -3,7 +3,9 @@ import { defineConfig } from 'vitest/config'
 export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
+    reporters: ['default', './test/totals-reporter.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    maxWorkers: 2,
   },
 })
