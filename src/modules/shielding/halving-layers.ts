@@ -106,11 +106,11 @@ export const halvingLayers = defineModule({
   published: halvingCases,
   example: {
     layers: [
-      { layer: 'cover', material: 'packed earth', thickness: '600 mm' },
+      { layer: 'cover', material: 'packed earth', thickness: '450 mm' },
       { layer: 'roof slab', material: 'concrete', thickness: '300 mm' },
     ],
     spectrum: 'fallout',
-    required_factor: '1000',
+    required_factor: '500',
     add_material: 'packed earth',
   },
 })

@@ -15,6 +15,10 @@ const run = (loads: readonly Readonly<Record<string, string>>[], more: Readonly<
   runModule(raftReaction, { loads, ...raft, ...more })
 
 describe('raft reaction', () => {
+  it.each(['SI', 'US'] as const)('raft-reaction: the example evaluates without a fault or warning, in %s', units => {
+    expect(runModule(raftReaction, raftReaction.example, { units }).diagnostics).toEqual([])
+  })
+
   it('raft-reaction: the upward pressure times the area carries what stands on the raft', () => {
     const result = run([{ permanent: '900 kN', live: '60 kN' }, { permanent: '300 kN' }])
     expect(result.errors).toEqual([])

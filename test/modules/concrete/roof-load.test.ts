@@ -20,6 +20,10 @@ const run = (
 }
 
 describe('roof load', () => {
+  it.each(['SI', 'US'] as const)('roof-load: the example evaluates without a fault or warning, in %s', units => {
+    expect(runModule(roofLoad, roofLoad.example, { units }).diagnostics).toEqual([])
+  })
+
   it('roof-load: layers, other permanent load and both live loads add up', () => {
     const result = runModule(roofLoad, {
       layers: [

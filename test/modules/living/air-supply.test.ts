@@ -12,6 +12,10 @@ const run = (people: readonly Group[], more: Readonly<Record<string, string>> = 
 const litre = 0.001
 
 describe('air supply', () => {
+  it.each(['SI', 'US'] as const)('air-supply: the example evaluates without a fault or warning, in %s', units => {
+    expect(runModule(airSupply, airSupply.example, { units }).diagnostics).toEqual([])
+  })
+
   it('air-supply: the table is at 273 K, the flow at 20 degC: 7.4 % more', () => {
     const result = run([man])
     expect(result.errors).toEqual([])

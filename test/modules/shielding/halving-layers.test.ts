@@ -13,6 +13,10 @@ const run = (layers: readonly Layer[], more: Readonly<Record<string, string>> = 
   })
 
 describe('halving layers', () => {
+  it.each(['SI', 'US'] as const)('halving-layers: the example evaluates without a fault or warning, in %s', units => {
+    expect(runModule(halvingLayers, halvingLayers.example, { units }).diagnostics).toEqual([])
+  })
+
   it('halving-layers: the order of the layers does not matter', () => {
     const inwards = run([
       ['packed earth', '600 mm'],
