@@ -41,7 +41,6 @@ export const flexureIs456Second: Second = {
     }),
     step('M_R_strain', 'M_strain / width', {
       says: 'the same, per width',
-      symbol: 'M_R',
       unit: { SI: 'kN*m/m', US: 'lbf*ft/ft' },
     }),
   ],

@@ -1,4 +1,5 @@
 import type { Method, Solved } from '../method.ts'
+import { findRoot } from '../numerics/find-root.ts'
 import { gaussLegendre } from '../numerics/gauss-legendre.ts'
 
 /** Strain at the end of the parabola and at crushing; plateau over f_ck; E_s; design steel stress over f_y (IS 456 cl. 38.1). */
@@ -20,7 +21,7 @@ type Section = {
 export const flexureIs456Section: Method = {
   id: 'flexure-is-456-section',
   title: 'Plane strains, parabola and plateau',
-  says: 'Stresses integrated over the compressed depth (Gauss-Legendre, 16 places each on parabola and plateau); the neutral axis where the forces balance, by halving; concrete 0.0035 at the edge, steel straight to 0.87 f_y, then level.',
+  says: "Stresses integrated over the compressed depth (Gauss-Legendre, 16 places each on parabola and plateau); the neutral axis where the forces balance, by Brent's method; concrete 0.0035 at the edge, steel straight to 0.87 f_y, then level.",
   takes: { b: 'length', d: 'length', area: 'area', f_ck: 'stress', f_y: 'stress' },
   run: ({ b, d, area, f_ck, f_y }) =>
     solved({ b: Number(b), d: Number(d), area: Number(area), f_ck: Number(f_ck), f_y: Number(f_y) }),
@@ -30,13 +31,14 @@ function solved(section: Section): Solved {
   const { d, b, f_ck } = section
   const pull = (x: number) => compression(section, x).force - tension(section, x)
   if (!(pull(d) > 0)) return { ok: false, says: 'the forces do not balance within the effective depth' }
-  const x = halved(pull, { below: 1e-9 * d, above: d })
+  const { root: x } = findRoot(pull, { from: 1e-9 * d, to: d })
   const { force, moment } = compression(section, x)
   const off = Math.abs(pull(x)) / (f_ck * b * d)
   return {
     ok: true,
     values: { x, moment: moment + force * (d - x), steel: tension(section, x) / section.area },
-    verified: `forces balance within ${off.toExponential(0)} of f_ck b d`,
+    verified:
+      off < 1e-9 ? 'the forces balance to nine figures' : `the forces differ by ${off.toExponential(0)} of f_ck b d`,
   }
 }
 
@@ -70,15 +72,4 @@ function concreteStress(strain: number, f_ck: number): number {
 
 function tension({ area, d, f_y }: Section, x: number): number {
   return area * Math.min(law.yields * f_y, (law.modulus * law.crushing * (d - x)) / x)
-}
-
-/** The zero of a rising function between two places, to the last bit. */
-function halved(rising: (x: number) => number, { below, above }: { below: number; above: number }): number {
-  let [low, high] = [below, above]
-  for (let pass = 0; pass < 100; pass++) {
-    const middle = (low + high) / 2
-    if (rising(middle) < 0) low = middle
-    else high = middle
-  }
-  return (low + high) / 2
 }

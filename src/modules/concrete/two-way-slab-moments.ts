@@ -10,7 +10,7 @@ const span = { SI: 'm', US: 'ft' }
 const byTable26 = cite('is-456', 'Annex D, D-1.1')
 const byTable27 = cite('is-456', 'Annex D, D-2.1')
 
-const noSupport = (name: string, says: string): Step => step(name, '0 kN*m/m', { says, unit: moment })
+const noSupport = (name: string, says: string): Step => step(name, '0 * load * short_span^2', { says, unit: moment })
 
 const supportMoments: readonly Step[] = [
   when(continuous('long', [1, 2]), {
@@ -171,7 +171,7 @@ export const reachSteps: readonly Step[] = [
   when(
     { choice: 'corners', is: ['held down'] },
     {
-      says: 'the corners are held down: Table 26',
+      says: 'Table 26, for corners held down, sets the reach',
       yes: [
         step('r_most', '2', {
           says: 'largest ratio of spans in Table 26',

@@ -50,11 +50,12 @@ function answers(plate: ThinPlate): Solved {
       y_strip: stripMean(plate, 'bottom'),
       v: reaction('left', 'right', 'bottom', 'top'),
     },
-    verified: `moments change by ${percent(verification.change.moment)} from a coarser mesh; shears round the inner part balance its load within ${percent(verification.innerBalance)}`,
+    verified: `moments change by ${percent(verification.change.moment)} from a coarser mesh; the shears round the inner part differ from its load by ${percent(verification.innerBalance)}`,
   }
 }
 
-const percent = (share: number) => `${(100 * Math.abs(share)).toFixed(2)} %`
+const percent = (share: number) =>
+  Math.abs(share) < 0.00005 ? 'less than 0.01 %' : `${(100 * Math.abs(share)).toFixed(2)} %`
 
 function stripMean({ field, edges }: ThinPlate, edge: 'left' | 'bottom'): number {
   if (edges[edge].kind !== 'fixed') return 0

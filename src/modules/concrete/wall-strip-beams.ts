@@ -47,7 +47,7 @@ export const wallStripDifferences: Method = {
           r_top: start.reaction,
           r_base: end.reaction,
         },
-        verified: `moments change by ${(100 * change).toExponential(0)} % from half as many links`,
+        verified: `moments change by ${(100 * change).toPrecision(1)} % from half as many links`,
       }
     }),
 }

@@ -12,6 +12,15 @@ const third = { SI: 'kN*m^3/m', US: 'lbf*ft^3/ft' }
 const statics = cite('statics')
 const fixedEnd = cite('statics', 'fixed-end moments of a prismatic beam')
 
+const topFixed = { choice: 'top', is: ['fixed'] }
+const topPinned = { choice: 'top', is: ['pinned'] }
+const baseFixed = { choice: 'base', is: ['fixed'] }
+
+/** Steps that only a strip with a fixed top needs. */
+const forFixedTop = (steps: readonly Step[]): readonly Step[] => [
+  when(topFixed, { says: 'the top is fixed: the second moment is needed', yes: steps }),
+]
+
 /** The load between neighbouring points of the diagram, and its moments about the top of the strip. */
 export const loadSteps: readonly Step[] = [
   each('diagram', [
@@ -26,12 +35,14 @@ export const loadSteps: readonly Step[] = [
       unit: moment,
       source: statics,
     }),
-    step('s_second', 'h_s / 12 * (q_a * (3 * z_a^2 + 2 * z_a * z + z^2) + q * (z_a^2 + 2 * z_a * z + 3 * z^2))', {
-      says: 'its second moment about the top: integral of p z^2',
-      symbol: 's_2',
-      unit: second,
-      source: statics,
-    }),
+    ...forFixedTop([
+      step('s_second', 'h_s / 12 * (q_a * (3 * z_a^2 + 2 * z_a * z + z^2) + q * (z_a^2 + 2 * z_a * z + 3 * z^2))', {
+        says: 'its second moment about the top: integral of p z^2',
+        symbol: 's_2',
+        unit: second,
+        source: statics,
+      }),
+    ]),
     step(
       's_third',
       'h_s / 20 * (q_a * (4 * z_a^3 + 3 * z_a^2 * z + 2 * z_a * z^2 + z^3) + q * (z_a^3 + 2 * z_a^2 * z + 3 * z_a * z^2 + 4 * z^3))',
@@ -43,11 +54,13 @@ export const loadSteps: readonly Step[] = [
   step('h_sum', 'sum(diagram.h_s)', { says: 'heights between the points together', unit: depth }),
   step('P_q', 'sum(diagram.F_s)', { says: 'load on the strip', symbol: 'P', unit: force, source: statics }),
   step('S_first', 'sum(diagram.s_first)', { says: 'first moment about the top', symbol: 'S_1', unit: moment }),
-  step('S_second', 'sum(diagram.s_second)', { says: 'second moment about the top', symbol: 'S_2', unit: second }),
+  ...forFixedTop([
+    step('S_second', 'sum(diagram.s_second)', { says: 'second moment about the top', symbol: 'S_2', unit: second }),
+  ]),
   step('S_third', 'sum(diagram.s_third)', { says: 'third moment about the top', symbol: 'S_3', unit: third }),
 ]
 
-const noMoment = (name: string, says: string): Step => step(name, '0 kN*m/m', { says, unit: moment })
+const noMoment = (name: string, says: string): Step => step(name, '0 * S_first', { says, unit: moment })
 
 const fixedBoth: readonly Step[] = [
   step('M_base', '-(S_second / height - S_third / height^2)', {
@@ -96,63 +109,38 @@ const pinnedBoth: readonly Step[] = [
 
 /** What the words of the supports hold, counted: a strip that stands has two or more. */
 export const supportSteps: readonly Step[] = [
-  when(
-    { choice: 'base', is: ['fixed'] },
-    {
-      says: 'the base is fixed',
-      yes: [step('n_base', '2', { says: 'movements held at the base: sliding and turning' })],
-      no: [step('n_base', '1', { says: 'movements held at the base: sliding' })],
-    },
-  ),
-  when(
-    { choice: 'top', is: ['fixed'] },
-    {
-      says: 'the top is fixed',
-      yes: [step('n_top', '2', { says: 'movements held at the top: sliding and turning' })],
-      no: [
-        when(
-          { choice: 'top', is: ['pinned'] },
-          {
-            says: 'the top is pinned',
-            yes: [step('n_top', '1', { says: 'movements held at the top: sliding' })],
-            no: [step('n_top', '0', { says: 'movements held at the top: none' })],
-          },
-        ),
-      ],
-    },
-  ),
+  when(baseFixed, {
+    says: 'the base is fixed',
+    yes: [step('n_base', '2', { says: 'movements held at the base: sliding and turning' })],
+    no: [step('n_base', '1', { says: 'movements held at the base: sliding' })],
+  }),
+  when(topFixed, {
+    says: 'the top is fixed',
+    yes: [step('n_top', '2', { says: 'movements held at the top: sliding and turning' })],
+    no: [
+      when(topPinned, {
+        says: 'the top is pinned',
+        yes: [step('n_top', '1', { says: 'movements held at the top: sliding' })],
+        no: [step('n_top', '0', { says: 'movements held at the top: none' })],
+      }),
+    ],
+  }),
   step('n_held', 'n_base + n_top', { says: 'movements held in all; a strip needs two to stand' }),
 ]
 
 /** Moments at the ends by the supports chosen, and the two reactions. Hogging (tension on the loaded face) is negative. */
 export const endSteps: readonly Step[] = [
-  when(
-    { choice: 'base', is: ['fixed'] },
-    {
-      says: 'the base is fixed',
-      yes: [
-        when(
-          { choice: 'top', is: ['fixed'] },
-          {
-            says: 'so is the top',
-            yes: fixedBoth,
-            no: [
-              when(
-                { choice: 'top', is: ['pinned'] },
-                { says: 'the top is pinned: a propped strip', yes: propped, no: cantilever },
-              ),
-            ],
-          },
-        ),
-      ],
-      no: [
-        when(
-          { choice: 'top', is: ['fixed'] },
-          { says: 'the base is pinned, the top fixed', yes: pinnedBaseFixedTop, no: pinnedBoth },
-        ),
-      ],
-    },
-  ),
+  when(baseFixed, {
+    says: 'the base is fixed',
+    yes: [
+      when(topFixed, {
+        says: 'so is the top',
+        yes: fixedBoth,
+        no: [when(topPinned, { says: 'the top is pinned: a propped strip', yes: propped, no: cantilever })],
+      }),
+    ],
+    no: [when(topFixed, { says: 'the base is pinned, the top fixed', yes: pinnedBaseFixedTop, no: pinnedBoth })],
+  }),
   step('R_base', '(S_first - M_base + M_top) / height', {
     says: 'reaction and shear at the base: moments about the top',
     unit: force,
@@ -173,7 +161,7 @@ const above: readonly Step[] = [
   }),
   each('diagram', [
     step('z_e', 'min(max(z_m, z_a), z)', { says: 'the part above ends here', symbol: 'z_e', unit: depth }),
-    step('q_e', 'q_a + (q - q_a) * (z_e - z_a) / max(h_s, 0.001 mm)', {
+    step('q_e', 'q_a + (q - q_a) * (z_e - z_a) / max(h_s, 0.000001 * height)', {
       says: 'pressure there, on the straight line between the points',
       symbol: 'q_e',
       unit: pressure,
@@ -204,7 +192,7 @@ export const spanSteps: readonly Step[] = [
     {
       says: 'the top is free: the moment grows from the top to the base',
       yes: [
-        step('z_m', '0 m', { says: 'the shear is nil at the free top only', unit: depth }),
+        step('z_m', '0 * height', { says: 'the shear is nil at the free top only', unit: depth }),
         noMoment('M_span', 'no sagging moment in a cantilever'),
       ],
       no: above,
