@@ -83,6 +83,18 @@ describe('flotation', () => {
     }
   })
 
+  it('partial factors: total weights with the water in them against the whole uplift, worked by hand', () => {
+    const at = run({ water_depth: '0.3 m', toe: '0.5 m', water_building: '3.0 m' })
+    const saturated = (depth: number) => 17 * 0.3 + 20 * (depth - 0.3)
+    const box_ = 24 * (12 + (40 - 7.4 * 4.4) * 2.4 + 54 * 0.4)
+    // cover 1.2 m over 40 m2, toe of 14 m2 under 3.9 m, raft of 54 m2 at 4.3 m
+    const total = box_ + 40 * saturated(1.2) + 14 * saturated(3.9)
+    expect(at.si('hold_fin')).toBeCloseTo(0.9 * total * kN, 4)
+    expect(at.si('demand_fin')).toBeCloseTo(9.81 * 4.0 * 54 * kN, 4)
+    expect(at.si('hold_build')).toBeCloseTo(0.9 * (box_ + 9.81 * 0.9 * 14) * kN, 4)
+    expect(at.si('demand_build')).toBeCloseTo(9.81 * 1.3 * 54 * kN, 4)
+  })
+
   it('no water at the raft: no uplift, no factor, and the box stays down', () => {
     const at = run({ water_depth: '4.3 m', water_building: '5 m' })
     expect(at.si('U_fin')).toBe(0)
