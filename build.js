@@ -15,7 +15,7 @@ await build({
     command: 'src/command/main.ts',
     index: 'src/index.ts',
     'remark-undercroft': 'src/remark-undercroft.ts',
-    bench: 'test/bench/main.ts',
+    ...(process.argv.includes('--bench') ? { bench: 'test/bench/main.ts' } : {}),
   },
   outdir: 'dist',
   bundle: true,

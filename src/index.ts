@@ -1,6 +1,7 @@
 /** The stages, in the order a notebook walks through them. */
-export { formatDiagnostic } from './diagnostic/format-diagnostic.ts'
+
 export type { Diagnostic, Place } from './diagnostic/diagnostic.ts'
+export { formatDiagnostic } from './diagnostic/format-diagnostic.ts'
 export { evaluate, type Results, run } from './evaluation/evaluate.ts'
 export { makeWorkings } from './evaluation/make-workings.ts'
 export { plan } from './evaluation/plan.ts'

@@ -18,7 +18,7 @@ export function plan(notebook: Notebook, modules: readonly Module[]): Plan {
   const defined = define(notebook, modules)
   const ordered = order(defined.definitions, notebook)
   const draft = newDraft(notebook)
-  draft.diagnostics.push(...defined.diagnostics, ...ordered.diagnostics)
+  draft.diagnostics.push(...notebook.diagnostics, ...defined.diagnostics, ...ordered.diagnostics)
   for (const [key, fault] of [...defined.broken, ...ordered.rings]) draft.broken.set(key, fault)
   for (const definition of ordered.order) planDefinition(draft, definition)
   const { system, ops, blocks, names, ranges, trail, broken } = draft

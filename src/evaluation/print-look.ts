@@ -94,7 +94,7 @@ function interpolate(context: PrintContext, about: About): Interpolated[] {
   }
   const inRow = (corner: readonly string[], index: number): End =>
     along(line.columnKey, line.table.column, column, {
-      says: titleOf(line.table.row, index),
+      says: `in the row ${titleOf(line.table.row, index)}`,
       from: cell(corner[0] ?? ''),
       to: cell(corner.at(-1) ?? ''),
     })
@@ -129,9 +129,9 @@ function between(
 ): { line: Interpolated; end: End } {
   const { key, axis, at, unit, from, to } = about
   const axisUnit = unitOf(axis.unit)
-  const printedKey = (index: number) => {
+  const printedKey = (index: number, symbol: string) => {
     const digits = axis.keys[index] ?? ''
-    return { value: fromUnit(Number(digits), axisUnit), unit: axisUnit, digits, symbol: 'x' }
+    return { value: fromUnit(Number(digits), axisUnit), unit: axisUnit, digits, symbol }
   }
   const looked = siOf(context, key)
   const exact = exactOf(context, key, axisUnit)
@@ -149,8 +149,8 @@ function between(
         ...(origin ? { to: origin.id } : {}),
       },
     ],
-    ['x_1', printedKey(at.lower)],
-    ['x_2', printedKey(at.upper)],
+    ['x_1', printedKey(at.lower, 'x_1')],
+    ['x_2', printedKey(at.upper, 'x_2')],
   ])
   const { working, result } = printNumbers(context, { formula: plainRead(text), operands, unit })
   const value = from.value + (to.value - from.value) * at.weight
