@@ -16,6 +16,10 @@ const run = (more: Readonly<Record<string, string>> = {}, units: 'SI' | 'US' = '
   runModule(batteredPit, { ...pit, ...more }, { units })
 
 describe('battered-pit', () => {
+  it('example: evaluates without a warning', () => {
+    expect(runModule(batteredPit, batteredPit.example).diagnostics).toEqual([])
+  })
+
   it('slopes: are those of Table B-1, horizontal for one vertical', () => {
     // 29 CFR 1926 Subpart P App. B, Table B-1, read on a page that restates it; short term 1/2:1 from memory
     const printed = { 'stable rock': 0, 'type A': 0.75, 'type A short term': 0.5, 'type B': 1, 'type C': 1.5 }

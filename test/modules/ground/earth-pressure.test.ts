@@ -26,6 +26,10 @@ const refusals = (more: Readonly<Record<string, CaseInput>>): readonly string[] 
     .map(fault => fault.says)
 
 describe('earth-pressure: coefficients', () => {
+  it('example: evaluates without a warning', () => {
+    expect(runModule(earthPressure, earthPressure.example).diagnostics).toEqual([])
+  })
+
   it('Coulomb: the published table, to its last digit', () => {
     // Das, Principles of Foundation Engineering (memory), extended by the closed form; see the table's own note
     for (const [phi, row] of Object.entries(coulombActive)) {

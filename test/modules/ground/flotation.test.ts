@@ -23,6 +23,10 @@ const run = (more: Readonly<Record<string, string>> = {}, units: 'SI' | 'US' = '
 const kN = 1000
 
 describe('flotation', () => {
+  it('example: evaluates without a warning', () => {
+    expect(runModule(flotation, flotation.example).diagnostics).toEqual([])
+  })
+
   it('weight of the box: concrete of roof, walls and raft, worked by hand', () => {
     // roof 40 x 0.3, walls (40 - 7.4 x 4.4) x 2.4, raft 40 x 0.4
     const concrete = 12 + (40 - 7.4 * 4.4) * 2.4 + 16

@@ -17,6 +17,10 @@ const run = (more: Readonly<Record<string, string>> = {}, units: 'SI' | 'US' = '
   runModule(levels, { ...stack, ...more }, { units })
 
 describe('levels', () => {
+  it('example: evaluates without a warning', () => {
+    expect(runModule(levels, levels.example).diagnostics).toEqual([])
+  })
+
   it('every level: stands below the one above it by its own layer', () => {
     const at = run()
     const depths = ['z_roof', 'z_ceiling', 'z_floor', 'z_raft_top', 'z_raft', 'z_blinding', 'z_formation'].map(at.si)
