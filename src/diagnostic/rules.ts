@@ -14,6 +14,7 @@ export const rules = {
   'front-matter-value': 'A value of the title block is not of the kind it must be',
   // blocks
   'block-name': 'A block has no name, or one that cannot be used',
+  'block-kind': 'A fence looks like a block but its first word is no kind of block',
   'block-duplicate': 'Two blocks have one name',
   'yaml-syntax': 'The block is not readable YAML',
   'yaml-feature': 'The block uses a part of YAML that notebooks do not',
@@ -33,6 +34,7 @@ export const rules = {
   'formula-limit': 'The formula passes a limit',
   'name-unknown': 'Nothing has this name',
   'name-is-unit': 'The name is the name of a unit',
+  'name-form': 'The name cannot be used in formulas',
   'name-duplicate': 'A name is given twice',
   'unit-unknown': 'No unit has this name',
   'dimension-mismatch': 'Two dimensions do not fit',
@@ -50,6 +52,7 @@ export const rules = {
   // prose
   'mention-unknown': 'The text mentions something that does not exist',
   'mention-form': 'A reference in the text is not written as it must be',
+  'notice-form': 'A box in the text is not written as it must be',
 } as const
 
 export type Rule = keyof typeof rules

@@ -68,6 +68,8 @@ interface BlockBase {
   readonly name: Written
   /** The whole fence, first line. */
   readonly place: Place
+  /** True where a part of the block could not be read and was reported: what it seems to lack may stand in that part. */
+  readonly unread?: true
 }
 
 export interface AssumeBlock extends BlockBase {
@@ -85,7 +87,12 @@ export interface CalcBlock extends BlockBase {
 export type Statement =
   | { readonly kind: 'step'; readonly name: Written; readonly formula: Written; readonly remark?: Written }
   | { readonly kind: 'check'; readonly formula: Written; readonly remark?: Written }
-  | { readonly kind: 'table'; readonly name: Written; readonly points: readonly (readonly [Written, Written])[]; readonly remark?: Written }
+  | {
+      readonly kind: 'table'
+      readonly name: Written
+      readonly points: readonly (readonly [Written, Written])[]
+      readonly remark?: Written
+    }
 
 export interface WorkBlock extends BlockBase {
   readonly kind: 'work'
@@ -96,7 +103,13 @@ export type Block = AssumeBlock | CalcBlock | WorkBlock
 
 /** A reference in prose: `:value[roof.M]{unit="kip*ft/ft" figures=3}`, `:see[roof]`, `:cite[key]`. */
 export type Mention =
-  | { readonly kind: 'value'; readonly name: Written; readonly unit?: Written; readonly figures?: number; readonly place: Place }
+  | {
+      readonly kind: 'value'
+      readonly name: Written
+      readonly unit?: Written
+      readonly figures?: number
+      readonly place: Place
+    }
   | { readonly kind: 'see'; readonly name: Written; readonly place: Place }
   | { readonly kind: 'cite'; readonly name: Written; readonly place: Place }
 

@@ -1,0 +1,26 @@
+import { entryPlace } from './entry-parts.ts'
+import type { InnerText } from './inner-text.ts'
+import { readYaml } from './read-yaml.ts'
+import { error, type Reading } from './reading.ts'
+import type { Entry, Keyed } from './types.ts'
+
+/**
+ * Returns the keys of a `calc` block with their values as written; which keys the module has is not known here.
+ * Refuses keys without a value, at any depth.
+ */
+export function readInputs(inner: InnerText, reading: Reading): { inputs: readonly Keyed[]; whole: boolean } {
+  const { entries, whole } = readYaml(inner, reading)
+  const inputs = entries.filter(({ key, value }) => hasValue(value, { key: key.text, reading }))
+  return { inputs, whole: whole && inputs.length === entries.length }
+}
+
+function hasValue(entry: Entry, { key, reading }: { key: string; reading: Reading }): boolean {
+  if (entry.kind === 'list') return entry.items.every(item => hasValue(item, { key, reading }))
+  if (entry.kind === 'map') return entry.entries.every(each => hasValue(each.value, { key: each.key.text, reading }))
+  if (entry.written.text !== '') return true
+  const joined = /^(\w+):(?=\S)/.exec(key)
+  const help =
+    joined === null ? 'Give it one, or leave the key out' : `Write \`${joined[1]}: \` with a blank after the colon`
+  error(reading, 'value-kind', { place: entryPlace(entry), says: `\`${key}\` has no value`, help })
+  return false
+}
