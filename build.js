@@ -23,8 +23,8 @@ await build({
   format: 'esm',
   platform: 'node',
   target: 'node20',
-  // The browser's driver and its archive stay packages of their own: they find their files beside themselves.
-  external: ['puppeteer-core', '@sparticuz/chromium', 'tar-fs'],
+  // These find files beside themselves, so they stay packages of their own.
+  external: ['puppeteer-core', '@sparticuz/chromium', 'tar-fs', 'write-file-atomic'],
   banner: {
     js: "import { createRequire as undercroftRequire } from 'node:module'; const require = undercroftRequire(import.meta.url);",
   },
@@ -35,8 +35,12 @@ await build({
 for (const folder of ['templates']) cpSync(join(root, folder), join(dist, folder), { recursive: true })
 mkdirSync(join(dist, 'fonts'))
 const katex = join(root, 'node_modules/katex/dist')
+cpSync(join(katex, 'katex.min.css'), join(dist, 'templates', 'katex.min.css'))
 for (const name of readdirSync(join(katex, 'fonts')))
   if (name.endsWith('.woff2')) cpSync(join(katex, 'fonts', name), join(dist, 'fonts', name))
+const faces = join(root, 'node_modules/@fontsource/source-serif-4/files')
+const wanted = /-(?:latin|latin-ext|greek)-(?:400-normal|400-italic|600-normal|700-normal)\.woff2$/
+for (const name of readdirSync(faces)) if (wanted.test(name)) cpSync(join(faces, name), join(dist, 'fonts', name))
 
 if (!process.argv.includes('--no-types')) {
   execFileSync(
