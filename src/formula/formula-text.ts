@@ -120,7 +120,7 @@ function write(node: Node, leaves: Leaves): Text {
     case 'pi':
       return atom('pi')
     case 'negative':
-      return { text: `-${negated(node.of, of(node.of)).text}`, strength: strength.negative, minus: true }
+      return negated(node.of, of(node.of))
     case 'arithmetic':
       return arithmetic(node.op, [of(node.left), of(node.right)], leaves)
     case 'comparison':
@@ -134,10 +134,16 @@ function write(node: Node, leaves: Leaves): Text {
   }
 }
 
-/** A minus before a temperature on a scale would be read as the number's own. */
+/** A minus before a temperature on a scale would be read as the number's own, so that one stands in brackets. */
 function negated(node: Node, of: Text): Text {
   const isPoint = node.kind === 'quantity' && node.unit.offset !== undefined
-  return isPoint ? bracketed(of) : held(of, strength.negative)
+  const inner = isPoint ? bracketed(of) : held(of, strength.negative)
+  return {
+    text: `-${inner.text}`,
+    strength: strength.negative,
+    minus: true,
+    ...(inner.endsInUnit && { endsInUnit: true }),
+  }
 }
 
 interface Joint {

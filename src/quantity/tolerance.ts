@@ -1,7 +1,8 @@
 /** Comparisons, floor and ceil hold within this relative tolerance: a demand equal to its capacity is satisfied. */
 export const tolerance = 1e-9
 
-const near = (a: number, b: number): boolean => Math.abs(a - b) <= tolerance * Math.max(Math.abs(a), Math.abs(b))
+const near = (a: number, b: number): boolean =>
+  Number.isFinite(a - b) && Math.abs(a - b) <= tolerance * Math.max(Math.abs(a), Math.abs(b))
 
 /** Whether two numbers count as equal. */
 export const isEqual = (a: number, b: number): boolean => a === b || near(a, b)
