@@ -2,6 +2,7 @@ import type { Element } from 'hast'
 import { h } from 'hastscript'
 import { plainNumber } from '../quantity/number-print.ts'
 import { ratioBar, verdict } from '../typesetting/marks.ts'
+import { prose, sentenceCase } from '../typesetting/prose.ts'
 import { valueCells } from '../typesetting/value-html.ts'
 import { type Checked, type CheckedSection, worse } from './gather-checks.ts'
 import { part } from './part.ts'
@@ -23,7 +24,7 @@ function governing(worst: Checked | undefined): Element[] {
       h('p.what', [
         h('a', { href: `#${line.id}` }, line.number),
         ' ',
-        h('b', line.says),
+        h('b', prose(sentenceCase(line.says))),
         h('span.where', ` in ${block.number} ${blockTitle} (${block.name})`),
       ]),
       h('p.outcome', [...ratio, verdict(line.satisfied)]),
@@ -56,7 +57,7 @@ function checkRow({ line, block }: Checked): Element {
     : [h('td', { colSpan: 2 })]
   return h('tr', { className: line.satisfied ? [] : ['fails'] }, [
     h('td.no', h('a', { href: `#${line.id}` }, line.number)),
-    h('td.meaning', [line.says, h('span.where', ` ${block.name}`)]),
+    h('td.meaning', [...prose(sentenceCase(line.says)), h('span.where', ` ${block.name}`)]),
     ...demand,
     ...capacity,
     ...ratio,

@@ -6,6 +6,7 @@ import type { Medium } from '../typesetting/medium.ts'
 import { settingOf } from '../typesetting/setting.ts'
 import { setSmallFigures } from '../typesetting/whole-page-figures.ts'
 import type { Assets } from './assets.ts'
+import { cautionsSheet } from './cautions-sheet.ts'
 import { checksSheet } from './checks-sheet.ts'
 import { contentsSheet } from './contents-sheet.ts'
 import { coverSheet } from './cover-sheet.ts'
@@ -45,7 +46,8 @@ function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: 
   const front = [registerSheet(workings, setting, model.margins), checksSheet(checksBySection(text.headings))]
   const messages = messagesSheet(workings.diagnostics, text.faults)
   const back = [referencesSheet(workings), recordSheet(model), passportSheet(model.passports)]
-  const order = [...(model.draft ? messages : []), ...front, ...(model.draft ? [] : messages)]
+  const cautions = cautionsSheet(workings)
+  const order = [...(model.draft ? messages : []), ...front, ...(model.draft ? [] : messages), ...cautions]
   const contents = contentsSheet([...order.map(headed), ...text.headings, ...back.map(headed)])
   const body = h('section.part.text', { id: 'text' }, text.tree.children as Element[])
   return { parts: [coverSheet(model), contents, ...order, body, ...back], text }

@@ -1,11 +1,9 @@
 import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import { caution, tick } from '../typesetting/marks.ts'
-import { calcs, coverState, type StateLine } from './cover-state.ts'
+import { coverCautions } from './cautions-sheet.ts'
+import { coverState, type StateLine } from './cover-state.ts'
 import type { PackageModel } from './package-model.ts'
-
-const always =
-  'The results in this package are for review by a licensed engineer under the local code. Nothing here may be built from before that review.'
 
 /** The cover: title block, state of the package, cautions, revisions, and lines for signature. */
 export function coverSheet(model: PackageModel): Element {
@@ -36,7 +34,7 @@ function identity({ notebook: { title }, date }: PackageModel): Element {
   const kept = rows.filter(([name]) => name !== 'Codes' || title.codes.length > 0)
   return h(
     'dl.identity',
-    kept.map(([name, value]) => h('div', { className: [name.toLowerCase()] }, [h('dt', name), h('dd', value)])),
+    kept.map(([name, value]) => h('div', { className: [`id-${name.toLowerCase()}`] }, [h('dt', name), h('dd', value)])),
   )
 }
 
@@ -57,17 +55,11 @@ function stateRow({ what, finding, to, attention }: StateLine): Element {
   ])
 }
 
-/** The general caution, then each module's that apply, said once however often the module is used. */
 function cautions({ workings, notebook }: PackageModel): Element {
-  const own = [...new Set(calcs(workings).flatMap(block => block.cautions))]
   const { figures } = notebook.title
   return h('div.cautions', [
     h('p.label', 'Cautions'),
-    h('p', [h('b', always)]),
-    h(
-      'ul',
-      own.map(one => h('li', one)),
-    ),
+    ...coverCautions(workings),
     h('p.how', [
       'Results are shown to ',
       h('span.figures-shown', String(figures)),

@@ -1,4 +1,5 @@
 import type { CalcWorking, Workings } from '../evaluation/workings.ts'
+import { plainNumber } from '../quantity/number-print.ts'
 import { allChecks } from './gather-checks.ts'
 import type { PackageModel } from './package-model.ts'
 import { noticeId } from './place-workings.ts'
@@ -36,7 +37,11 @@ function errors({ workings }: PackageModel): StateLine[] {
 function checks(workings: Workings): StateLine {
   const all = allChecks(workings)
   const failing = all.filter(check => !check.satisfied).length
-  const finding = failing > 0 ? `${failing} of ${all.length} not satisfied` : `all ${all.length} satisfied`
+  const state = failing > 0 ? `${failing} of ${all.length} not satisfied` : `all ${all.length} satisfied`
+  const worst = all.toSorted((a, b) => (b.ratio?.value ?? 0) - (a.ratio?.value ?? 0))[0]
+  const finding = worst?.ratio
+    ? `${state}; highest ratio ${plainNumber(worst.ratio.shown.digits)} at ${worst.number}`
+    : state
   return { what: 'Checks', finding: all.length === 0 ? 'none made' : finding, to: 'checks', attention: failing > 0 }
 }
 

@@ -9,15 +9,17 @@ const draftWords = 'DRAFT'
 export function furniture(model: PackageModel): string {
   const { title } = model.notebook
   const name = [title.number, title.revision && `Revision ${title.revision}`].filter(Boolean).join(' \u00b7 ')
-  const people = [title.prepared && `Prepared ${title.prepared}`, `Checked ${title.checked || '\u2013'}`].filter(
-    Boolean,
-  )
+  const people = [
+    title.prepared && `Prepared ${title.prepared}`,
+    `Checked ${title.checked || '\u2013'}`,
+    model.date,
+  ].filter(Boolean)
   const boxes = [
     box('top-left', quoted(name || title.project), 'font-weight: 600'),
     box('top-center', quoted(model.draft ? draftWords : ''), 'font-weight: 700; letter-spacing: 0.18em'),
     box('top-right', quoted(title.title)),
     box('bottom-left', quoted(people.join(' \u00b7 '))),
-    box('bottom-center', quoted(model.date)),
+    box('bottom-center', quoted('')),
     box('bottom-right', `"Sheet " counter(page) " of " counter(pages)`, 'font-weight: 600'),
   ]
   return [

@@ -2,6 +2,7 @@ import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { AssumeWorking, AssumptionRow } from '../evaluation/workings.ts'
 import { caution } from './marks.ts'
+import { sentenceCase } from './prose.ts'
 import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
 import { valueCells } from './value-html.ts'
@@ -36,7 +37,7 @@ function assumptionRow(row: AssumptionRow, setting: Setting): Element {
 
 /** The symbol where the author gave one, and the name in words: `z_w  water depth`. */
 export function assumptionName(row: AssumptionRow, setting: Setting): ElementContent[] {
-  const words = row.name.replaceAll('_', ' ')
+  const words = sentenceCase(row.name.replaceAll('_', ' '))
   const symbol = typeof row.value !== 'string' && row.symbol && row.symbol !== row.name
   return symbol ? [symbolHtml(row.symbol, setting), h('span.in-words', words)] : [{ type: 'text', value: words }]
 }

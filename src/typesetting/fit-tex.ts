@@ -1,7 +1,7 @@
 import { formulaWidth } from './formula-width.ts'
 
 /** Room for one line of a formula in the column of a step, in em of the formula. Held by the style sheet; a test measures it. */
-export const formulaColumn = 26
+export const formulaColumn = 27
 const least = 0.7
 
 /**

@@ -30,7 +30,12 @@ export function placeRendered(rendered: Rendered, options: FormulaOptions): Elem
     const label = options.spoken.trim() || 'formula'
     return h('span.katex', { role: 'img', ariaLabel: label }, content(forPrint(rendered.glyphs), options))
   }
-  return h('span.katex', content(rendered.mathml + rendered.glyphs, options))
+  return h('span.katex', content(rendered.mathml + outOfReach(rendered.glyphs), options))
+}
+
+/** On screen the glyphs are hidden from readers, so nothing in them may take the keyboard's focus. */
+function outOfReach(glyphs: string): string {
+  return glyphs.replaceAll('<a href="#', '<a tabindex="-1" href="#')
 }
 
 function content(html: string, options: FormulaOptions): ElementContent[] {

@@ -1,6 +1,7 @@
 import type { Element } from 'hast'
 import { h } from 'hastscript'
 import type { GivenRow } from '../evaluation/workings.ts'
+import { prose, sentenceCase } from './prose.ts'
 import { usersHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
@@ -14,8 +15,15 @@ export function givenTable(rows: readonly GivenRow[], block: string, setting: Se
       'thead',
       h('tr', [th('Symbol'), th('Meaning'), h('th.value', { scope: 'colgroup', colSpan: 2 }, 'Value'), th('From')]),
     ),
-    ...groups(rows).map(group => h('tbody', [...groupHead(group), ...group.map(row => givenRow(row, block, setting))])),
+    ...groups(rows.filter(row => !isItsLabel(row))).map(group =>
+      h('tbody', [...groupHead(group), ...group.map(row => givenRow(row, block, setting))]),
+    ),
   ])
+}
+
+/** The label of a list row stands over the row already. */
+function isItsLabel({ value, row }: GivenRow): boolean {
+  return row !== undefined && row.label !== '' && value === row.label
 }
 
 const th = (text: string): Element => h('th', { scope: 'col' }, text)
@@ -40,8 +48,9 @@ function groupHead([first]: readonly GivenRow[]): Element[] {
   return [h('tr.group', h('th', { scope: 'rowgroup', colSpan: 5 }, rowTitle(first.row)))]
 }
 
-/** `Row 2 of 3: concrete`. */
+/** `Row 2 of 3: concrete`; the label alone where there is one row. */
 export function rowTitle({ index, of, label }: NonNullable<GivenRow['row']>): string {
+  if (of === 1 && label) return label
   const counted = `Row ${index} of ${of}`
   return label ? `${counted}: ${label}` : counted
 }
@@ -52,7 +61,7 @@ function keyOf({ name, row }: GivenRow, block: string): string {
 }
 
 function givenRow(row: GivenRow, block: string, setting: Setting): Element {
-  const meaning = [row.says, ...usersHtml(setting.users(keyOf(row, block)))]
+  const meaning = [...prose(sentenceCase(row.says)), ' ', ...usersHtml(setting.users(keyOf(row, block)), 4)]
   const words = typeof row.value === 'string'
   return h('tr', { id: row.id, className: row.taken ? ['taken-default'] : [] }, [
     h('td.symbol', words ? [] : [symbolHtml(row.symbol, setting)]),

@@ -2,6 +2,7 @@ import type { Element } from 'hast'
 import { h } from 'hastscript'
 import type { LimitLine } from '../evaluation/workings.ts'
 import { cross, tick } from './marks.ts'
+import { prose, sentenceCase } from './prose.ts'
 import { referenceHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 
@@ -24,7 +25,11 @@ const th = (text: string): Element => h('th', { scope: 'col' }, text)
 
 function limitRow({ says, kept, reference }: LimitLine, setting: Setting): Element {
   const state = kept ? h('span.verdict', [tick(), 'kept']) : h('span.verdict.fails', [cross(), h('b', 'exceeded')])
-  return h('tr', [h('td', says), h('td', state), h('td.source', reference ? [referenceHtml(reference, setting)] : [])])
+  return h('tr', [
+    h('td', prose(sentenceCase(says))),
+    h('td', state),
+    h('td.source', reference ? [referenceHtml(reference, setting)] : []),
+  ])
 }
 
 /** What an engineer must keep in mind with this method. */
@@ -35,7 +40,7 @@ export function cautionsHtml(cautions: readonly string[]): Element[] {
       h('p.label', 'Cautions'),
       h(
         'ul',
-        cautions.map(one => h('li', one)),
+        cautions.map(one => h('li', prose(one))),
       ),
     ]),
   ]

@@ -27,7 +27,16 @@ export function lineHtml(line: Line, block: string, setting: Setting): Element {
 
 /** Lines in order; those of one row of a list under its label. */
 export function linesHtml(lines: readonly Line[], block: string, setting: Setting): Element[] {
-  return groups(lines).flatMap(group => [...rowHead(group), ...group.map(line => lineHtml(line, block, setting))])
+  return groups(lines).flatMap(group => {
+    const [first] = group
+    if (group.length === 1 && first) return [lineHtml(labelled(first), block, setting)]
+    return [...rowHead(group), ...group.map(line => lineHtml(line, block, setting))]
+  })
+}
+
+/** The only line of a row says whose it is. */
+function labelled(line: Line): Line {
+  return line.row ? { ...line, says: `${line.says}: ${rowTitle(line.row).replace('Row', 'row')}` } : line
 }
 
 function rowHead([first]: readonly Line[]): Element[] {

@@ -2,8 +2,10 @@ import type { Element } from 'hast'
 import { h } from 'hastscript'
 import type { Interpolated, LookedAxis, LookLine } from '../evaluation/workings.ts'
 import { plainNumber } from '../quantity/number-print.ts'
+import type { Shown } from '../quantity/types.ts'
 import { unitText } from '../quantity/unit.ts'
 import { entryHtml, equationHtml } from './equation-html.ts'
+import { prose } from './prose.ts'
 import type { Setting } from './setting.ts'
 import { says, stepFrame } from './step-frame.ts'
 import { shownText } from './value-html.ts'
@@ -15,9 +17,13 @@ export function lookLine(line: LookLine, block: string, setting: Setting): Eleme
     h('p.source-table', [line.title, h('span.status', ` (${line.status})`)]),
     h('div.looked', [neighbourhood(line), h('p.axes', axes(line))]),
     ...line.interpolations.map(one => interpolation(one, setting)),
-    entryHtml({ symbol: line.symbol, result: line.result }, setting),
+    entryHtml({ symbol: line.symbol, taken: takenFrom(line), result: line.result }, setting),
   ]
   return stepFrame({ line, body, users: setting.users(`${block}.${line.name}`) }, setting)
+}
+
+function takenFrom(line: LookLine): Shown {
+  return line.interpolations.at(-1)?.result ?? { digits: line.corners[0]?.[0] ?? '', unit: line.unit, exact: true }
 }
 
 function axes(line: LookLine): string {
@@ -62,5 +68,5 @@ function numeral(key: string): string {
 
 function interpolation(one: Interpolated, setting: Setting): Element {
   const equation = equationHtml({ working: one.working, result: one.result }, setting)
-  return h('div.interpolation', [h('p.because', one.says), equation])
+  return h('div.interpolation', [h('p.because', prose(one.says)), equation])
 }

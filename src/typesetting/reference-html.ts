@@ -12,7 +12,7 @@ export function referenceHtml(reference: Reference, setting: Setting): Element {
   const at = reference.at ? [h('span.at', reference.at)] : []
   if (!listed) return h('span.ref', [reference.key, ' ', ...at])
   const link = { href: `#reference-${listed.number}` }
-  if (unlisted.has(reference.key)) return h('span.ref', [h('a', link, listed.short), ' ', ...at])
+  if (unlisted.has(reference.key)) return h('span.ref', [h('a', link, listed.short), at.length > 0 ? ', ' : '', ...at])
   return h('span.ref', [h('a', link, `${listed.short} [${listed.number}]`), ' ', ...at])
 }
 
@@ -24,7 +24,10 @@ export function anchorLinks(anchors: readonly Anchor[]): ElementContent[] {
   ])
 }
 
-/** The way back from a value to the lines that use it; nothing where none does. */
-export function usersHtml(users: readonly Anchor[]): Element[] {
-  return users.length === 0 ? [] : [h('span.used', ['used in ', ...anchorLinks(users)])]
+/** The way back from a value to the lines that use it, the first of many; nothing where none does. */
+export function usersHtml(users: readonly Anchor[], most = 8): Element[] {
+  if (users.length === 0) return []
+  const shown = users.length > most + 1 ? users.slice(0, most) : users
+  const more = users.length - shown.length
+  return [h('span.used', ['used in ', ...anchorLinks(shown), more > 0 ? ` and ${more} more` : ''])]
 }

@@ -6,7 +6,7 @@ import { standsClose, unitSpoken, unitTex } from '../quantity/unit.ts'
 export function resultTex(shown: Shown): string {
   const unit = unitTex(shown.unit)
   const gap = unit && !standsClose(shown.unit) ? '\\;' : ''
-  return `= {\\mathbf{${texNumber(shown.digits)}}${gap}${unit}}`
+  return `=\\nobreak {\\mathbf{${texNumber(shown.digits)}}${gap}${unit}}`
 }
 
 /** The same in words. */

@@ -3,6 +3,7 @@ import { h } from 'hastscript'
 import type { ComparisonLine, SecondWorking } from '../evaluation/workings.ts'
 import { linesHtml } from './line-html.ts'
 import { cross, tick } from './marks.ts'
+import { prose } from './prose.ts'
 import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
 import { valueHtml } from './value-html.ts'
@@ -13,7 +14,7 @@ export function secondHtml(second: SecondWorking, block: string, setting: Settin
   if (second.absent) return h('div.second', [head, h('p', second.absent)])
   return h('div.second', [
     head,
-    h('p.purpose', second.says),
+    h('p.purpose', prose(second.says)),
     ...linesHtml(second.lines, block, setting),
     comparisons(second.comparisons, setting),
     h('p.shares', [h('b', 'Both methods share: '), shared(second.shares)]),
@@ -43,7 +44,7 @@ function comparisonRow(line: ComparisonLine, setting: Setting): Element {
     ? h('span.verdict', [tick(), h('b', 'agree')])
     : h('span.verdict.fails', [cross(), h('b', 'differ')])
   return h('tr', [
-    h('td', [symbolHtml(line.first.symbol, setting), h('span.in-words', line.says)]),
+    h('td', [symbolHtml(line.first.symbol, setting), h('span.in-words', prose(line.says))]),
     h('td.number', valueHtml(line.first.shown, line.first.to)),
     h('td.number', valueHtml(line.second.shown, line.second.to)),
     h('td.number', line.differenceShown),

@@ -67,6 +67,23 @@ export function overlap(a: Box, b: Box): boolean {
   return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom
 }
 
+/** True where a straight line runs through a rectangle. */
+export function crosses(box: Box, [from, to]: readonly [Point, Point]): boolean {
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]]
+  let [enters, leaves] = [0, 1]
+  for (const [p, q] of [
+    [-dx, from[0] - box.left],
+    [dx, box.right - from[0]],
+    [-dy, from[1] - box.top],
+    [dy, box.bottom - from[1]],
+  ] as const) {
+    if (p === 0 && q < 0) return false
+    if (p < 0) enters = Math.max(enters, q / p)
+    if (p > 0) leaves = Math.min(leaves, q / p)
+  }
+  return enters < leaves
+}
+
 /** Whether every number a shape is drawn from is finite: what could not be evaluated is not drawn. */
 export function drawable(shape: Shape): boolean {
   const numbers = worldPoints(shape).flat()

@@ -16,6 +16,8 @@ export interface Spot {
 export interface Ink {
   readonly strokes: readonly Element[]
   readonly reach: readonly Point[]
+  /** The lines that a label had better not stand on. */
+  readonly edges: readonly (readonly [Point, Point])[]
   readonly wishes: readonly { readonly label: Label; readonly spots: readonly Spot[] }[]
 }
 
@@ -57,8 +59,10 @@ function polygonInk(shape: Of<'polygon'>, id: string, place: Place): Ink {
   const dashes = shape.dashed ? { strokeDasharray: '3 2' } : {}
   const stroke = shape.fill === 'water' || shape.fill === 'soil' ? { stroke: 'none' } : {}
   const fill = paint(id, shape.fill)
-  return inked([s('path', { d: `${path(points)}Z`, fill, ...outline, ...stroke, ...dashes })], points)
+  return inked([s('path', { d: `${path(points)}Z`, fill, ...outline, ...stroke, ...dashes })], closed(points))
 }
+
+const closed = (points: readonly Point[]): readonly Point[] => (points[0] ? [...points, points[0]] : points)
 
 function lineInk(shape: Of<'line'>, place: Place): Ink {
   const points = shape.points.map(place)
@@ -69,7 +73,7 @@ function arrowInk(shape: Of<'arrow'>, place: Place): Ink {
   const from = place(shape.from)
   const to = place(shape.to)
   const away = unit(to, from)
-  const spots = around(from, away, 4)
+  const spots = [...around(from, away, 4), ...aside(from, to)]
   return inked([line([from, along(to, away, 3)], 0.7), head(from, to, 5)], [from, to], shape.label, spots)
 }
 
@@ -193,6 +197,13 @@ function loadArrow(from: Point, to: Point): Element[] {
   return [line([from, along(to, unit(to, from), 3)], 0.5), head(from, to, 4)]
 }
 
+/** Places on both sides of an arrow's middle. */
+function aside(from: Point, to: Point): Spot[] {
+  const middle = between(from, to, 0.5)
+  const [ux, uy] = unit(from, to)
+  return [...around(middle, [uy, -ux], 4), ...around(middle, [-uy, ux], 4)]
+}
+
 /** Places for a label outside a point, in the order they are tried. */
 function around([x, y]: Point, [ax, ay]: Point, gap: number): Spot[] {
   const level = y + half
@@ -211,7 +222,8 @@ function around([x, y]: Point, [ax, ay]: Point, gap: number): Spot[] {
 }
 
 function inked(strokes: readonly Element[], reach: readonly Point[], label?: Label, spots: readonly Spot[] = []): Ink {
-  return { strokes, reach, wishes: label ? [{ label, spots }] : [] }
+  const edges = reach.slice(1).map((to, index): readonly [Point, Point] => [reach[index] ?? to, to])
+  return { strokes, reach, edges, wishes: label ? [{ label, spots }] : [] }
 }
 
 function line(points: readonly Point[], width: number, dashed?: true): Element {

@@ -1,7 +1,7 @@
 import type { Element } from 'hast'
 import { s } from 'hastscript'
 import type { Drawing, Fill, Label, Point } from '../modules/sketch.ts'
-import { type Box, bounds, drawable, frame, overlap, type Pads, type Sheet, union } from './sketch-frame.ts'
+import { type Box, bounds, crosses, drawable, frame, overlap, type Pads, type Sheet, union } from './sketch-frame.ts'
 import { drawer, type Ink, type Spot } from './sketch-ink.ts'
 import { patterns } from './sketch-patterns.ts'
 import { labelRuns, letterSize, runSpans, runsWidth } from './sketch-text.ts'
@@ -10,6 +10,11 @@ interface Lettered {
   readonly label: Label
   readonly spot: Spot
   readonly box: Box
+}
+
+interface Obstacles {
+  readonly taken: readonly Lettered[]
+  readonly edges: Ink['edges']
 }
 
 interface Laid {
@@ -34,7 +39,7 @@ export function sketchSvg(drawing: Drawing, id: string, sheet: Sheet): Element {
     s('title', drawing.says),
     s('defs', patterns(id, fills)),
     ...inks.flatMap(ink => ink.strokes),
-    ...letters.map(lettering),
+    ...letters.flatMap(lettering),
   ])
 }
 
@@ -62,23 +67,24 @@ function lay(drawing: Drawing, id: string, sheet: Sheet, pads: Pads): Laid {
   const { place, box } = frame(drawing, sheet, pads)
   const inks = drawing.shapes.map(drawer(id, place))
   const letters: Lettered[] = []
-  for (const { label, spots } of inks.flatMap(ink => ink.wishes)) letters.push(chosen(label, spots, letters))
-  const reach = union([box, bounds(inks.flatMap(ink => ink.reach).concat(corner(box))), ...letters.map(l => l.box)])
+  const edges = inks.flatMap(ink => ink.edges)
+  for (const { label, spots } of inks.flatMap(ink => ink.wishes)) {
+    letters.push(chosen(label, spots, { taken: letters, edges }))
+  }
+  const reach = union([box, bounds([corner(box), ...inks.flatMap(ink => ink.reach)]), ...letters.map(l => l.box)])
   return { inks, letters, reach, world: box }
 }
 
 const corner = (box: Box): Point => [box.left, box.top]
 
-/** The first place where a label meets no other; its first place where every one is taken. */
-function chosen(label: Label, spots: readonly Spot[], taken: readonly Lettered[]): Lettered {
+/** The place where a label meets fewest others and fewest lines; the first of equals. */
+function chosen(label: Label, spots: readonly Spot[], { taken, edges }: Obstacles): Lettered {
   const width = runsWidth(labelRuns(label))
-  const tried = spots.map(spot => ({ label, spot, box: letterBox(spot, width) }))
-  const free = tried.find(one => !taken.some(other => overlap(one.box, other.box)))
-  const first = tried[0]
-  if (free) return free
-  if (first) return first
-  const nowhere: Spot = { x: 0, y: 0, anchor: 'start' }
-  return { label, spot: nowhere, box: letterBox(nowhere, width) }
+  const wanted = spots.length > 0 ? spots : [{ x: 0, y: 0, anchor: 'start' as const }]
+  const tried = wanted.map(spot => ({ label, spot, box: letterBox(spot, width) }))
+  const cost = ({ box }: Lettered): number =>
+    20 * taken.filter(other => overlap(box, other.box)).length + edges.filter(edge => crosses(box, edge)).length
+  return tried.reduce((best, next) => (cost(next) < cost(best) ? next : best))
 }
 
 function letterBox({ x, y, anchor }: Spot, width: number): Box {
@@ -86,10 +92,19 @@ function letterBox({ x, y, anchor }: Spot, width: number): Box {
   return { left, top: y - letterSize * 0.78, right: left + width, bottom: y + letterSize * 0.3 }
 }
 
-function lettering({ label, spot }: Lettered): Element {
-  const halo = { stroke: '#fff', strokeWidth: 2.4, strokeLinejoin: 'round', paintOrder: 'stroke', fill: '#111' }
+/** A label on a white plate, so that no line runs through it. */
+function lettering({ label, spot, box }: Lettered): Element[] {
   const at = { x: round(spot.x), y: round(spot.y), textAnchor: spot.anchor }
-  return s('text', { ...at, ...halo }, runSpans(labelRuns(label)))
+  const plate = {
+    x: round(box.left - 1),
+    y: round(box.top + 0.6),
+    width: round(box.right - box.left + 2),
+    height: round(box.bottom - box.top - 1),
+  }
+  return [
+    s('rect', { ...plate, fill: '#fff', fillOpacity: 0.9 }),
+    s('text', { ...at, fill: '#111' }, runSpans(labelRuns(label))),
+  ]
 }
 
 function round(value: number): number {

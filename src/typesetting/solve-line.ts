@@ -14,13 +14,11 @@ export function solveLine(line: SolveLine, block: string, setting: Setting): Ele
     h('p.method', [h('b', line.title), '. ', line.method]),
     h('table.solve', [
       h('caption', 'By a numerical method, not by pencil'),
-      h('thead', h('tr', [th('Goes in'), th('Value', 2)])),
-      h('tbody', line.takes.map(takenRow)),
-      h('thead', h('tr', [th('Comes out'), th('Value', 2)])),
-      h(
-        'tbody',
-        line.gives.map(given => givenRow(given, block, setting)),
-      ),
+      h('tbody', [h('tr.head', [th('Goes in'), th('Value', 2)]), ...line.takes.map(takenRow)]),
+      h('tbody', [
+        h('tr.head', [th('Comes out'), th('Value', 2)]),
+        ...line.gives.map(given => givenRow(given, block, setting)),
+      ]),
     ]),
     h('p.verified', [h('b', 'Verified: '), line.verified]),
   ]

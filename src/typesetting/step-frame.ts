@@ -2,6 +2,7 @@ import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Line } from '../evaluation/workings.ts'
 import { tickBox } from './marks.ts'
+import { prose, sentenceCase } from './prose.ts'
 import { referenceHtml, usersHtml } from './reference-html.ts'
 import type { Anchor, Setting } from './setting.ts'
 
@@ -25,7 +26,7 @@ export function stepFrame({ line, body, users }: Framed, setting: Setting): Elem
   ])
 }
 
-/** What a step is, in words: first letter raised by the style sheet, since it may be a symbol. */
+/** What a step is, in words. */
 export function says(text: string): Element {
-  return h('p.says', text)
+  return h('p.says', prose(sentenceCase(text)))
 }

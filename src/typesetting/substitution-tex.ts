@@ -1,7 +1,6 @@
 import type { Printed, Substitution } from '../evaluation/workings.ts'
 import { spokenNumbers, spokenSymbols } from '../formula/spoken.ts'
-import { texNumbers, texSymbols } from '../formula/tex.ts'
-import type { Shown } from '../quantity/types.ts'
+import { type Linked, texNumbers, texSymbols } from '../formula/tex.ts'
 
 /** A formula ready to be set: its TeX, and what a reader hears. */
 export interface Typeset {
@@ -15,16 +14,20 @@ export function symbolsOf(working: Substitution): Typeset {
   return { tex: texSymbols(working.formula, symbolOf), spoken: spokenSymbols(working.formula, symbolOf) }
 }
 
-/** The formula with its numbers put in. */
+/** The formula with its numbers put in, each a link to where it was made. */
 export function numbersOf(working: Substitution): Typeset {
   const { formula, bare } = working
-  const shown = (name: string): Shown | readonly Shown[] => shownOf(working, name)
+  const shown = (name: string): Linked | readonly Linked[] => shownOf(working, name)
   return { tex: texNumbers(formula, shown, { bare }), spoken: spokenNumbers(formula, shown, { bare }) }
 }
 
-function shownOf(working: Substitution, name: string): Shown | readonly Shown[] {
+function shownOf(working: Substitution, name: string): Linked | readonly Linked[] {
   const printed = working.operands.get(name) ?? []
-  return isMany(printed) ? printed.map(each => each.shown) : printed.shown
+  return isMany(printed) ? printed.map(linked) : linked(printed)
+}
+
+function linked({ shown, to }: Printed): Linked {
+  return to === undefined ? shown : { ...shown, to }
 }
 
 function first(printed: Printed | readonly Printed[] | undefined): Printed | undefined {

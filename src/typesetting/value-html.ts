@@ -28,5 +28,8 @@ export function valueHtml(shown: Shown | string, to?: string): Element {
 export function valueCells(shown: Shown | string, to?: string): Element[] {
   const link = (text: string): Element => (to && text ? h('a', { href: `#${to}` }, text) : h('span', text))
   if (typeof shown === 'string') return [h('td.word', { colSpan: 2 }, link(shown))]
-  return [h('td.number', link(plainNumber(shown.digits))), h('td.unit', unitPart(shown).trimStart())]
+  const unit = unitPart(shown)
+  const close = unit !== '' && !unit.startsWith(gap)
+  const number = plainNumber(shown.digits) + (close ? unit : '')
+  return [h('td.number', link(number)), h('td.unit', close ? '' : unit.trimStart())]
 }

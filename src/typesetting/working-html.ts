@@ -5,15 +5,16 @@ import { assumptionTable } from './assumption-table.ts'
 import { givenTable } from './given-table.ts'
 import { cautionsHtml, limitsHtml } from './limits-html.ts'
 import { linesHtml } from './line-html.ts'
+import { prose } from './prose.ts'
 import { secondHtml } from './second-html.ts'
 import type { Setting } from './setting.ts'
 import { sketchSvg } from './sketch-svg.ts'
 
 /** The widest a sketch beside a Given table, and one above it, may be: points. */
-const beside = { width: 196, height: 220 }
-const above = { width: 380, height: 240 }
+const beside = { width: 200, height: 190 }
+const above = { width: 400, height: 190 }
 /** A Given table longer than this leaves no sketch standing alone beside it. */
-const longGiven = 18
+const longGiven = 9
 
 /** A block of the notebook as it is printed. `level` is that of its heading, 2 to 6. */
 export function workingHtml(block: BlockWorking, level: number, setting: Setting): Element {
@@ -31,7 +32,7 @@ function calcHtml(block: CalcWorking, level: number, setting: Setting): Element 
   const method = [`${block.module} ${block.version}`, ...(block.code ? [block.code] : [])].join(' · ')
   return h('section.calc', { id: block.id }, [
     heading({ block, title: block.title, aside: method }, level),
-    h('p.purpose', block.asks),
+    h('p.purpose', prose(block.asks)),
     ...incomplete(block),
     start(block, setting),
     ...(block.lines.length > 0 ? [h('p.label.rule', 'Working'), ...linesHtml(block.lines, block.name, setting)] : []),

@@ -63,7 +63,8 @@ function proveEntry(step: Element, number: string): Failing | undefined {
   const entry = first(step, element => classed(element, 'entry'))
   const printed = entry ? numeral(mathMarks(entry)) : ''
   const cell = all(step, element => classed(element, 'taken')).at(-1)
-  const last = all(step, element => classed(element, 'result')).at(-1)
+  const between = all(step, element => classed(element, 'interpolation')).at(-1)
+  const last = between && first(between, element => classed(element, 'result'))
   const from = cell ? textOf(cell).trim() : last ? numeral(mathMarks(last)) : ''
   return from && plainValue(from) === plainValue(printed)
     ? undefined
