@@ -10,7 +10,8 @@ export function legendre(degree: number, s: number): LegendreValues {
   const slope = new Float64Array(degree + 1)
   value[0] = 1
   for (let k = 0; k < degree; k++) {
-    const [older, old] = k > 0 ? [value[k - 1] as number, value[k] as number] : [0, 1]
+    const old = value[k] as number
+    const older = k > 0 ? (value[k - 1] as number) : 0
     value[k + 1] = ((2 * k + 1) * s * old - k * older) / (k + 1)
     slope[k + 1] = (k > 0 ? (slope[k - 1] as number) : 0) + (2 * k + 1) * old
   }

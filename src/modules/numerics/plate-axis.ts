@@ -43,17 +43,16 @@ export function axisElementShapes(axis: PlateAxis, index: number, s: number): Sh
   const length = entry(axis.breaks, index + 1) - entry(axis.breaks, index)
   const inner = entry(axis.inner, index)
   const shapes = elementShapes(inner, s)
+  // Slope cubics keep a unit slope by t, inner shapes a unit bending energy, so that the matrix is well conditioned.
+  const [slope, energy] = [length / 2, (length / 2) ** 1.5]
   for (let order = 0, by = 1; order < 4; order++, by *= 2 / length) {
     const list = shapes[order as 0 | 1 | 2 | 3]
-    for (let i = 0; i < inner + 4; i++) list[i] = (list[i] as number) * by * shapeScale(i, inner, length)
+    for (let i = 0; i < inner + 4; i++) {
+      const scale = i === 0 || i === inner + 2 ? 1 : i === 1 || i === inner + 3 ? slope : energy
+      list[i] = (list[i] as number) * by * scale
+    }
   }
   return shapes
-}
-
-// Slope cubics keep a unit slope by t, inner shapes a unit bending energy, so that the matrix is well conditioned.
-function shapeScale(i: number, inner: number, length: number): number {
-  if (i === 0 || i === inner + 2) return 1
-  return i === 1 || i === inner + 3 ? length / 2 : (length / 2) ** 1.5
 }
 
 /** The shapes that are not nil at a place: the one at `from` among those of the axis, and those that follow it. */

@@ -55,8 +55,9 @@ function settle(start: Peak, turn: (best: Peak) => Peak): Peak {
   let best = start
   for (let pass = 0; pass < 6; pass++) {
     const next = turn(best)
-    if (next === best) break
+    const settled = next.value - best.value <= 1e-6 * Math.abs(next.value)
     best = next
+    if (settled) break
   }
   return best
 }
