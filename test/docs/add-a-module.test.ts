@@ -4,8 +4,11 @@ import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { parse } from 'yaml'
+import { evaluate } from '../../src/evaluation/evaluate.ts'
+import { makeWorkings } from '../../src/evaluation/make-workings.ts'
+import { plan } from '../../src/evaluation/plan.ts'
 import type { Module } from '../../src/modules/module.ts'
+import { readNotebook } from '../../src/notebook/read-notebook.ts'
 import { runModule } from '../modules/run-module.ts'
 import { pageBlocks } from './page-blocks.ts'
 
@@ -24,13 +27,20 @@ function blockAbout(about: string): string {
   return found[0]?.text ?? ''
 }
 
+const copied = [
+  'src',
+  'docs/modules',
+  'test/modules/run-module.ts',
+  'test/modules/published.test.ts',
+  'test/docs/module-pages.test.ts',
+]
+
 /** A copy of what the recipe needs, in a folder of its own; the installed packages are linked. */
 function copyProject(): string {
   const copy = mkdtempSync(join(tmpdir(), 'undercroft-recipe-'))
-  for (const each of ['src', 'test/modules/run-module.ts', 'test/modules/published.test.ts'])
-    cpSync(join(root, each), join(copy, each), { recursive: true })
-  for (const each of ['package.json', 'tsconfig.json', 'vitest.config.ts', 'biome.json'])
-    cpSync(join(root, each), join(copy, each))
+  for (const each of copied) cpSync(join(root, each), join(copy, each), { recursive: true })
+  for (const each of ['package.json', 'tsconfig.json', 'biome.json']) cpSync(join(root, each), join(copy, each))
+  write(copy, 'vitest.config.ts', "export default { test: { include: ['test/**/*.test.ts'], testTimeout: 60_000 } }\n")
   symlinkSync(join(root, 'node_modules'), join(copy, 'node_modules'))
   return copy
 }
@@ -47,7 +57,7 @@ function change(copy: string, file: string, edit: (text: string) => string): voi
   write(copy, file, after)
 }
 
-/** Does what sections 2 to 5 of the page say. */
+/** Does what sections 2 to 5 of the page say; sections 6 and 7 are tests of their own. */
 function followRecipe(copy: string): void {
   change(copy, sourcesFile, text => text.replace('  statics: {', `${blockAbout(sourcesFile)}  statics: {`))
   write(copy, moduleFile, blockAbout(moduleFile))
@@ -64,14 +74,19 @@ const ownTsconfig = (): object => JSON.parse(readFileSync(join(root, 'tsconfig.j
 
 const commands = blocks.filter(block => block.language === 'sh').flatMap(block => block.text.trim().split('\n'))
 
-/** Runs a command of the page in the copy, with the tools that are installed. */
-function runCommand(copy: string, start: string): { readonly status: number | null; readonly output: string } {
-  const command = commands.find(line => line.startsWith(start))
-  if (!command) throw new Error(`the page has no command ${start}`)
-  const env = Object.fromEntries(Object.entries(process.env).filter(([name]) => !name.startsWith('VITEST')))
-  const [, tool = '', ...args] = command.split(' ')
-  const bin = join(root, 'node_modules/.bin', tool)
-  const done = spawnSync(bin, args, { cwd: copy, env: { ...env, NO_COLOR: '1' }, encoding: 'utf8' })
+/** Runs the command of the page that has this in it, in the copy, with the tools that are installed. */
+function runCommand(copy: string, has: string): { readonly status: number | null; readonly output: string } {
+  const command = commands.find(line => line.includes(has))
+  if (!command) throw new Error(`the page has no command with ${has}`)
+  const [setting = '', after] = command.split('npx ')
+  const [tool = '', ...args] = (after ?? '').split(' ')
+  const env = Object.entries(process.env).filter(([name]) => !name.startsWith('VITEST') && name !== 'UPDATE_DOCS')
+  const own = setting.trim() ? [setting.trim().split('=') as [string, string]] : []
+  const done = spawnSync(join(root, 'node_modules/.bin', tool), args, {
+    cwd: copy,
+    env: Object.fromEntries([...env, ['NO_COLOR', '1'], ...own]),
+    encoding: 'utf8',
+  })
   return { status: done.status, output: `${done.stdout}${done.stderr}` }
 }
 
@@ -84,7 +99,7 @@ describe('the page "Add a module"', () => {
   afterAll(() => rmSync(copy, { recursive: true, force: true }))
 
   it('add-a-module: the tests of the page pass, and so does the published case', () => {
-    const { status, output } = runCommand(copy, 'npx vitest run')
+    const { status, output } = runCommand(copy, 'vitest run test/modules')
     expect(output).toMatch(/Test Files\s+2 passed/)
     expect(output).toMatch(/Tests\s+6 passed/)
     expect(status).toBe(0)
@@ -92,7 +107,7 @@ describe('the page "Add a module"', () => {
 
   it('add-a-module: the files of the page have no fault of type', { timeout: 240_000 }, () => {
     write(copy, 'tsconfig.json', JSON.stringify({ ...ownTsconfig(), include: [], files: pageFiles }))
-    const { output } = runCommand(copy, 'npx tsc')
+    const { output } = runCommand(copy, 'tsc')
     expect(output.split('\n').filter(line => pageFiles.some(file => line.startsWith(file)))).toEqual([])
   })
 
@@ -101,16 +116,22 @@ describe('the page "Add a module"', () => {
     expect(() => execFileSync(biome, ['check', moduleFile, testFile], { cwd: copy, stdio: 'pipe' })).not.toThrow()
   })
 
-  it('add-a-module: the block of the notebook evaluates, and what its text mentions exists', async () => {
-    const notebook = blockAbout('drinking-water.md')
-    const calc = pageBlocks(notebook).find(block => block.language === 'calc')
-    expect(calc?.about).toBe('drinking-water water')
+  it('add-a-module: the notebook of the page evaluates, and what its text mentions is answered', async () => {
     const { drinkingWater } = (await import(join(copy, moduleFile))) as { drinkingWater: Module }
-    const ran = runModule(drinkingWater, parse(calc?.text ?? '', { schema: 'failsafe' }) as Record<string, string>)
-    expect(ran.errors).toEqual([])
-    expect(ran.satisfied('stored')).toBe(true)
-    const mentioned = [...notebook.matchAll(/:value\[water\.(\w+)\]/g)].map(([, name = '']) => ran.shown(name))
-    expect(mentioned).toEqual(['1344 L', '1344 kg'])
+    const read = readNotebook(blockAbout('drinking-water.md'), { path: 'drinking-water.md' })
+    const results = evaluate(plan(read, [drinkingWater]))
+    expect(results.diagnostics).toEqual([])
+    const answers = makeWorkings(results).answers.map(answer =>
+      answer.kind === 'value' ? `${answer.printed.shown.digits} ${answer.printed.shown.unit.text}` : answer.kind,
+    )
+    expect(answers).toEqual(['1344 L', '1344 kg'])
+  })
+
+  it('add-a-module: the page of the module is made from it', () => {
+    expect(runCommand(copy, 'module-pages').status).toBe(0)
+    const made = (name: string) => readFileSync(join(copy, 'docs/modules', name), 'utf8')
+    expect(made('drinking-water.md')).toContain('the tanks hold the water needed')
+    expect(made('README.md')).toContain('drinking-water.md')
   })
 
   it('add-a-module: the example of the module evaluates', async () => {
@@ -119,14 +140,16 @@ describe('the page "Add a module"', () => {
   })
 
   it.each([
-    ['a slip of dimension', "'V_day * days'", "'V_day'"],
-    ['a wrong published answer', "V_w: '12 gal'", "V_w: '13 gal'"],
-    ['a name that nothing has', "'V_day * days'", "'V_day * weeks'"],
-  ])('add-a-module: %s in the recipe is found', (_, right, wrong) => {
+    ['a slip of dimension', "'V_day * days'", "'V_day'", 'cannot be shown in `L`'],
+    ['a wrong published answer', "V_w: '12 gal'", "V_w: '13 gal'", 'printed 13'],
+    ['a name that nothing has', "'V_day * days'", "'V_day * weeks'", 'weeks'],
+  ])('add-a-module: %s in the recipe is found', (_, right, wrong, says) => {
     const text = blockAbout(moduleFile)
     expect(text).toContain(right)
     write(copy, moduleFile, text.replace(right, wrong))
-    expect(runCommand(copy, 'npx vitest run').status).toBe(1)
+    const { status, output } = runCommand(copy, 'vitest run test/modules')
     write(copy, moduleFile, text)
+    expect(status).toBe(1)
+    expect(output).toContain(says)
   })
 })
