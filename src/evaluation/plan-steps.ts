@@ -166,7 +166,9 @@ function planWhen(stage: Stage, step: WhenStep): void {
       'given' in condition
         ? `\`${condition.given}\` is ${holds ? 'given' : 'not given'}`
         : `\`${condition.choice}\` is ${wordIn(stage.scope, condition.choice)}`
-    addLine(stage, { kind: 'branch', chosen: { holds, because }, guards, says, place, ...rows })
+    // One word of several: only the one that holds is worth a line.
+    const asksOn = !holds && side.every(next => next.kind === 'when' && 'choice' in next.condition)
+    if (!asksOn) addLine(stage, { kind: 'branch', chosen: { holds, because }, guards, says, place, ...rows })
     planSteps(stage, side)
     return
   }
