@@ -18,6 +18,7 @@ export const strengths = {
   not: -0.5,
   comparison: 0,
   sum: 1,
+  negativeMeasured: 1.4,
   negative: 1.5,
   series: 1.9,
   product: 2,

@@ -87,8 +87,9 @@ class Printer {
   private product(left: Piece, right: Piece): Piece {
     if (right.unity) return left
     if (left.unity) return right
-    const parts = [atLeast(left, strengths.product), ` ${this.leaves.dot} `, behind(right, strengths.measured)]
-    return joined(parts, strengths.product)
+    const before = left.strength === strengths.negative ? left : atLeast(left, strengths.product)
+    const parts = [before, ` ${this.leaves.dot} `, behind(right, strengths.measured)]
+    return joined(parts, before.minus ? strengths.negative : strengths.product)
   }
 
   /** a / b / c stands over one line, as a over b times c. */

@@ -84,7 +84,7 @@ const linked = (piece: Piece, to: string | undefined): Piece =>
   to === undefined ? piece : { ...piece, tex: `\\href{#${to}}{${piece.tex}}` }
 
 function strengthOf(digits: string, unit: Unit | undefined): number {
-  if (digits.startsWith('-')) return strengths.negative
+  if (digits.startsWith('-')) return unit ? strengths.negativeMeasured : strengths.negative
   if (unit) return strengths.measured
   return digits.includes('e') ? strengths.product : strengths.atom
 }

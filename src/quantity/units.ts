@@ -35,7 +35,6 @@ type Row = readonly [name: string, is: string, singular: string, plural?: string
 const rows: readonly Row[] = [
   // plain ratios, angles and counts
   ['percent', '0.01', 'percent', 'percent'],
-  ['permille', '0.001', 'per mille', 'per mille'],
   ['ppm', '1e-6', 'part per million', 'parts per million'],
   ['ppb', '1e-9', 'part per billion', 'parts per billion'],
   ['rad', '1', 'radian'],
@@ -201,7 +200,6 @@ interface Print {
 /** Units that are not printed as they are typed. */
 const prints: Readonly<Record<string, Print>> = {
   percent: { tex: '\\%', plain: '%' },
-  permille: { tex: '\\text{‰}', plain: '‰' },
   deg: { tex: '{}^{\\circ}', plain: '°', close: true },
   degC: { tex: '{}^{\\circ}\\mathrm{C}', plain: '°C', offset: 273.15 },
   degF: { tex: '{}^{\\circ}\\mathrm{F}', plain: '°F', offset: (459.67 * 5) / 9 },

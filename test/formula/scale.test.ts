@@ -1,0 +1,89 @@
+import { describe, expect, test } from 'vitest'
+import { readFormula } from '../../src/formula/read-formula.ts'
+import { coherent, coherentCheck } from '../../src/formula/scale.ts'
+import type { Formula } from '../../src/formula/types.ts'
+import type { Unit } from '../../src/quantity/types.ts'
+import { unitOf } from '../../src/quantity/unit.ts'
+
+function formula(text: string): Formula {
+  const read = readFormula(text)
+  if (!read.ok) throw new Error(`${text}: ${read.fault.says}`)
+  return read.formula
+}
+
+const units: Readonly<Record<string, string>> = {
+  w: 'kN/m^2',
+  p: 'MPa',
+  l: 'm',
+  d: 'mm',
+  P: 'kN',
+  G: 'kip',
+  u: 'psf',
+  h: 'ft',
+  k: '',
+  r: 'percent',
+  T: 'degC',
+  q: 'kN/m^2',
+}
+const unitOfName = (name: string): Unit | undefined => (name in units ? unitOf(units[name]!) : undefined)
+
+describe('coherent', () => {
+  test.each([
+    ['k * w * l^2', 'kN*m/m', true],
+    ['k * w * l^2', 'kip*ft/ft', false],
+    ['w * l + P / l', 'kN/m', true],
+    ['w * l + P / d', 'kN/m', false],
+    ['l + d', 'm', false],
+    ['P / d', 'kN/m', false],
+    ['u * h^2', 'lbf', true],
+    ['u * h^2', 'kip', false],
+    ['l / d', '', false],
+    ['l / l', '', true],
+    ['sqrt(w * w)', 'kN/m^2', true],
+    ['sqrt(p / MPa) * MPa', 'MPa', true],
+    ['0.3 * (p / MPa)^(2/3) * MPa', 'MPa', true],
+    ['0.3 * (w / MPa)^(2/3) * MPa', 'MPa', false],
+    ['0.3 * (p / MPa)^(2/3) * MPa', 'kN/m^2', false],
+    ['l^0.5 * l^0.5', 'm', true],
+    ['d^2', 'mm^2', true],
+    ['d^2', 'm^2', false],
+    ['2^k', '', true],
+    ['2^r', '', false],
+    ['k^r', '', false],
+    ['exp(l / l)', '', true],
+    ['exp(l / d)', '', false],
+    ['sin(30 deg)', '', false],
+    ['sin(k)', '', true],
+    ['min(l, 2 m)', 'm', true],
+    ['min(l, d)', 'm', false],
+    ['abs(-l)', 'm', true],
+    ['atan2(l, l)', '', true],
+    ['atan2(l, d)', '', false],
+    ['sum(q) * l', 'kN/m', true],
+    ['2 kN/m^2 * l', 'kN/m', true],
+    ['2 kPa * l', 'kN/m', true],
+    ['2 psf * l', 'kN/m', false],
+    ['w + 2 kPa', 'kN/m^2', true],
+    ['round(l / m) * m', 'm', true],
+    ['round(d / m) * m', 'm', false],
+    ['k * r', 'percent', true],
+    ['k * r', '', false],
+    ['T', 'degC', false],
+    ['T - 5 degC', 'K', false],
+    ['interpolate(table, k)', '', false],
+    ['missing', '', false],
+  ])('coherent: `%s` in %s is %s', (text, unit, expected) => {
+    expect(coherent(formula(text), unitOfName, unitOf(unit))).toBe(expected)
+  })
+
+  test.each([
+    ['w * l <= P / l', true],
+    ['l <= d', false],
+    ['k < 1 and l > 2 m', true],
+    ['k < 1 and l > d', false],
+    ['not (l < 2 m)', true],
+    ['T > 5 degC', false],
+  ])('coherentCheck: `%s` is %s', (text, expected) => {
+    expect(coherentCheck(formula(text), unitOfName)).toBe(expected)
+  })
+})
