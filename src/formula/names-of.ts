@@ -1,14 +1,17 @@
-import type { Node } from './types.ts'
+import type { Node, Span } from './types.ts'
 
 /** The names in a tree, in order of first use, without repeats. */
-export function namesOf(tree: Node): readonly string[] {
-  const names = new Set<string>()
+export const namesOf = (tree: Node): readonly string[] => [...nameSpans(tree).keys()]
+
+/** The same, each with the place of its first use. */
+export function nameSpans(tree: Node): ReadonlyMap<string, Span> {
+  const names = new Map<string, Span>()
   collect(tree, names)
-  return [...names]
+  return names
 }
 
-function collect(node: Node, names: Set<string>): void {
-  if (node.kind === 'name') names.add(node.name)
+function collect(node: Node, names: Map<string, Span>): void {
+  if (node.kind === 'name' && !names.has(node.name)) names.set(node.name, node.span)
   for (const child of childrenOf(node)) collect(child, names)
 }
 

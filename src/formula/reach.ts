@@ -34,7 +34,7 @@ export function chooseDigits(input: LineInput): Digits {
 
 function raisedUntilClosed(line: LineReach, shown: ShownResult): boolean {
   do {
-    if (line.reach() <= shown.place && line.closesOn(shown)) return true
+    if (line.reach() <= shown.place * (1 + 1e-9) && line.closesOn(shown)) return true
   } while (line.raise())
   return false
 }
