@@ -73,7 +73,7 @@ function document(model: PackageModel, parts: readonly Element[], styles: readon
     h('title', name),
     ...styles.map(css => h('style', css)),
   ])
-  const body = h('body.undercroft', { className: ['undercroft', model.draft ? 'draft' : 'issued'] }, [
+  const body = h('body', { className: ['undercroft', model.draft ? 'draft' : 'issued'] }, [
     ...mark,
     h('main', [...parts]),
   ])

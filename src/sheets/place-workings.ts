@@ -143,7 +143,7 @@ function cited(key: string, id: string, setting: Setting): Element {
 function noticeHtml(element: Element, index: number, notice: Notice | undefined): Element {
   const kind = notice?.kind ?? 'caution'
   const title = h('p.notice-title', [caution(), kind === 'hold' ? 'Hold' : 'Caution'])
-  return h('div.notice', { id: noticeId(index), className: ['notice', kind] }, [title, ...element.children])
+  return h('div', { id: noticeId(index), className: ['notice', kind] }, [title, ...element.children])
 }
 
 /** Anchor of a boxed caution or hold, by its index in the notebook. */

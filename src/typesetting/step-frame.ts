@@ -18,7 +18,7 @@ export interface Framed {
  */
 export function stepFrame({ line, body, users }: Framed, setting: Setting): Element {
   const margin = [...(line.reference ? [referenceHtml(line.reference, setting)] : []), ...usersHtml(users ?? [])]
-  return h('div.step', { id: line.id, className: ['step', line.kind], dataLine: line.number, dataKind: line.kind }, [
+  return h('div', { id: line.id, className: ['step', line.kind], dataLine: line.number, dataKind: line.kind }, [
     h('div.no', line.number),
     h('div.body', [...body]),
     h('div.margin', margin),

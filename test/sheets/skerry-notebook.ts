@@ -73,11 +73,15 @@ function entry(value: CaseInput): Entry {
   }
 }
 
-export function work(name: string, lines: readonly (readonly [name: string, formula: string, remark: string])[]): Block {
-  const statements = lines.map(([step, formula, remark]): Statement =>
-    step
-      ? { kind: 'step', name: written(step), formula: written(formula), remark: written(remark) }
-      : { kind: 'check', formula: written(formula), remark: written(remark) },
+export function work(
+  name: string,
+  lines: readonly (readonly [name: string, formula: string, remark: string])[],
+): Block {
+  const statements = lines.map(
+    ([step, formula, remark]): Statement =>
+      step
+        ? { kind: 'step', name: written(step), formula: written(formula), remark: written(remark) }
+        : { kind: 'check', formula: written(formula), remark: written(remark) },
   )
   return { kind: 'work', name: written(name), statements, place: place() }
 }
@@ -136,7 +140,13 @@ export function modelOf({ blocks, mentions = [], notices = [], body, title, draf
     notebook,
     workings,
     body,
-    record: { tool: 'undercroft', version: '0.1.0', sha256: 'ab'.repeat(32), command: 'undercroft issue shelter.md', modules },
+    record: {
+      tool: 'undercroft',
+      version: '0.1.0',
+      sha256: 'ab'.repeat(32),
+      command: 'undercroft issue shelter.md',
+      modules,
+    },
     passports: passportsOf(results, workings),
     draft,
     paper: notebook.title.paper,

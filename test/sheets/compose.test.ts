@@ -1,0 +1,149 @@
+import type { Element, Root } from 'hast'
+import { fromHtmlIsomorphic } from 'hast-util-from-html-isomorphic'
+import { h } from 'hastscript'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { type Assets, assets } from '../../src/sheets/assets.ts'
+import { type Composed, compose } from '../../src/sheets/compose.ts'
+import { all, attribute, classed, textOf } from '../../src/sheets/pencil/find-elements.ts'
+import { blockAt } from './skerry-notebook.ts'
+import { smallBlocks, smallPackage } from './small-package.ts'
+
+let look: Assets
+let composed: Composed
+let page: Root
+const everything = (tree: Root): Element[] => {
+  const found: Element[] = []
+  const walk = (node: Root | Element): void => {
+    for (const child of node.children) {
+      if (child.type !== 'element') continue
+      found.push(child)
+      walk(child)
+    }
+  }
+  walk(tree)
+  return found
+}
+
+beforeAll(async () => {
+  look = await assets('.')
+  composed = compose(smallPackage(), look)
+  page = fromHtmlIsomorphic(composed.screen)
+})
+
+describe('compose: the package', () => {
+  it('every link leads to a place on the page, and no place is named twice', () => {
+    for (const html of [composed.screen, composed.print]) {
+      const elements = everything(fromHtmlIsomorphic(html))
+      const ids = elements.flatMap(element => attribute(element, 'id') ?? [])
+      const links = elements.flatMap(element => attribute(element, 'href') ?? []).filter(href => href.startsWith('#'))
+      expect(new Set(ids).size).toBe(ids.length)
+      expect(links.length).toBeGreaterThan(50)
+      expect(links.filter(href => !ids.includes(href.slice(1)))).toEqual([])
+    }
+  })
+  it('each entry of the contents names a place', () => {
+    const elements = everything(page)
+    const ids = new Set(elements.flatMap(element => attribute(element, 'id') ?? []))
+    const wanted = elements.flatMap(element => attribute(element, 'dataPageOf') ?? [])
+    expect(wanted.length).toBeGreaterThan(7)
+    expect(wanted.filter(id => !ids.has(id))).toEqual([])
+  })
+  it('the parts stand in their order', () => {
+    const parts = all(page, element => classed(element, 'part')).map(element => attribute(element, 'id'))
+    expect(parts).toEqual([
+      'cover',
+      'contents',
+      'register',
+      'checks',
+      'messages',
+      'cautions',
+      'text',
+      'references',
+      'record',
+      'passport',
+    ])
+  })
+  it('headings step down one level at a time', () => {
+    const levels = everything(page).flatMap(element =>
+      /^h[1-6]$/.test(element.tagName) ? [Number(element.tagName[1])] : [],
+    )
+    expect(levels[0]).toBe(1)
+    for (const [index, level] of levels.entries()) expect(level - (levels[index - 1] ?? 0)).toBeLessThanOrEqual(1)
+  })
+  it('asks nothing from outside itself', () => {
+    for (const html of [composed.screen, composed.print]) {
+      expect(html.match(/url\((?!data:)/g)).toBeNull()
+      expect(html.match(/<script|<link|src="http/g)).toBeNull()
+    }
+  })
+  it('prints no raw number, placeholder or small figure that the face has not got', () => {
+    const body = all(page, element => element.tagName === 'main')
+      .map(textOf)
+      .join('')
+    const read = body.replaceAll(/\\[a-z]+|annotation/g, '')
+    expect(read).not.toMatch(/NaN|undefined|\[object|\d\.\d{9,}|\de[+-]\d/)
+    expect(composed.print.replace(/<style>.*?<\/style>/gs, '').replaceAll(/aria-label="[^"]*"/g, '')).not.toMatch(
+      /[\u202f₀-₉⁴-⁹⁻]/,
+    )
+  })
+  it('is the same text from the same model', () => {
+    const model = smallPackage()
+    const again = compose(model, look).print
+    expect(compose(model, look).print === again).toBe(true)
+  })
+  it('carries DRAFT on every page only as a draft', () => {
+    const draft = compose(smallPackage({ draft: true }), look)
+    expect(draft.print).toContain('class="draft-mark"')
+    expect(draft.print).toContain('@top-center { content: "DRAFT"')
+    expect(composed.print).not.toContain('DRAFT')
+  })
+  it('sets the number, the revision and the names into the page furniture', () => {
+    expect(composed.print).toContain('"SP-C-014 · Revision B"')
+    expect(composed.print).toContain('Prepared M. Aird, Skerry Works')
+    expect(composed.print).toContain('counter(page) " of " counter(pages)')
+  })
+  it('a title cannot close the style sheet or its own string', () => {
+    const odd = compose(smallPackage({ title: { title: '5" </style><b>\\' } }), look)
+    expect(odd.print.match(/<\/style>/g)?.length).toBe(composed.print.match(/<\/style>/g)?.length)
+    expect(odd.print).toContain('"5\\22  \\3c /style>\\3c b>\\5c "')
+  })
+  it('letter paper is letter paper', () => {
+    expect(compose({ ...smallPackage(), paper: 'letter' }, look).print).toContain('@page { size: letter')
+    expect(composed.print).toContain('@page { size: A4')
+  })
+  it('TeX of the author that cannot be set is shown as typed and reported', () => {
+    const body: Root = {
+      type: 'root',
+      children: [h('p', [h('code.language-math.math-inline', '\\frac{a')]), blockAt(0)],
+    }
+    const broken = compose(smallPackage({ body, blocks: smallBlocks().slice(0, 1), mentions: [], notices: [] }), look)
+    expect(broken.faults.map(fault => fault.tex)).toEqual(['\\frac{a'])
+    expect(broken.screen).toContain('<code class="bad-tex">\\frac{a</code>')
+    expect(broken.screen).toContain('A formula in the text cannot be set')
+  })
+  it('print has a spoken label for every formula and hides none', () => {
+    const print = composed.print.replace(/<style>.*?<\/style>/gs, '')
+    expect(print).not.toContain('class="katex-html" aria-hidden')
+    expect(print).not.toContain('<math')
+    const formulas = print.match(/<span class="katex"[^>]*>/g) ?? []
+    expect(formulas.length).toBeGreaterThan(100)
+    expect(formulas.filter(tag => !/role="img"/.test(tag) || !/aria-label="[^"]+"/.test(tag))).toEqual([])
+  })
+})
+
+describe('compose: the cover', () => {
+  const row = (what: string): string => {
+    const rows = all(page, element => element.tagName === 'tr').map(textOf)
+    return rows.find(text => text.includes(what)) ?? ''
+  }
+  it('says the state of the package in words', () => {
+    expect(row('Checks')).toContain('1 of 2 not satisfied')
+    expect(row('Open holds')).toContain('2: A1 and 1 in the text')
+    expect(row('Assumptions without a basis')).toContain('1 of 4: A2')
+    expect(row('Level of check')).toContain('other person: not yet checked')
+    expect(row('Pencil proof')).toContain('not made')
+  })
+  it('always carries the caution', () => {
+    expect(textOf(page)).toContain('for review by a licensed engineer under the local code')
+  })
+})

@@ -1,0 +1,66 @@
+import { readFile } from 'node:fs/promises'
+import { createRequire } from 'node:module'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { assets } from '../../src/sheets/assets.ts'
+import { type Composed, compose } from '../../src/sheets/compose.ts'
+import { openBrowser } from '../../src/sheets/pdf/index.ts'
+import { smallPackage } from './small-package.ts'
+import { type Looker, openLooker } from './test-page.ts'
+
+interface Finding {
+  readonly id: string
+  readonly nodes: readonly { readonly html: string }[]
+}
+
+let looker: Looker
+let composed: Composed
+beforeAll(async () => {
+  composed = compose(smallPackage(), await assets('.'))
+  looker = await openLooker()
+})
+afterAll(() => looker?.close())
+
+describe('pages: in a browser', () => {
+  it('no formula, table or drawing passes the width of its sheet', async () => {
+    const page = await looker.open(composed.print, 'print')
+    await page.setViewport({ width: 646, height: 900 }) // 171 mm of type at 96 dots an inch
+    const wide = await page.evaluate(() => {
+      const passes = (element: Element): boolean => {
+        const room = element.parentElement?.getBoundingClientRect()
+        const own = element.getBoundingClientRect()
+        return room !== undefined && own.right > room.right + 1
+      }
+      const inner = Array.from(document.querySelectorAll('.ex > *, .ex .katex-base, .symbol .katex')).filter(
+        element => {
+          const column = element.closest('.ex, .equation, .equation-entry')?.getBoundingClientRect()
+          return column !== undefined && element.getBoundingClientRect().right > column.right + 1
+        },
+      )
+      const outer = Array.from(document.querySelectorAll('table, svg.sketch, .step')).filter(passes)
+      return [...inner, ...outer].map(element => element.outerHTML.slice(0, 120))
+    })
+    await page.close()
+    expect(wide).toEqual([])
+  })
+  it('axe finds nothing on the screen', async () => {
+    const page = await looker.open(composed.screen, 'screen')
+    const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+    await page.evaluate(axe)
+    const found = (await page.evaluate(
+      '(async () => (await axe.run(document, { resultTypes: ["violations"] })).violations.map(v => ({ id: v.id, nodes: v.nodes.slice(0, 3).map(n => ({ html: n.html.slice(0, 200) })) })))()',
+    )) as Finding[]
+    await page.close()
+    expect(found).toEqual([])
+  })
+})
+
+describe('pages: printed', () => {
+  it('passes the printer: own fonts only, no text lost, contents right', async () => {
+    const opened = await openBrowser({ variables: process.env })
+    if (!opened.ok) throw new Error(opened.says)
+    const printed = await opened.print(composed.print, { fonts: ['SourceSerif4*', 'KaTeX_*'] })
+    await opened.close()
+    expect(printed.ok ? '' : printed.says).toBe('')
+    expect(printed.ok && printed.pages).toBeGreaterThan(10)
+  })
+})

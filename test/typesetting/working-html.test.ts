@@ -1,0 +1,77 @@
+import type { Element } from 'hast'
+import { toHtml } from 'hast-util-to-html'
+import { describe, expect, it } from 'vitest'
+import type { CheckLine, FormulaLine, LookLine } from '../../src/evaluation/workings.ts'
+import { all, classed, textOf } from '../../src/sheets/pencil/find-elements.ts'
+import { checkLine } from '../../src/typesetting/check-line.ts'
+import { formulaLine } from '../../src/typesetting/formula-line.ts'
+import { lookLine } from '../../src/typesetting/look-line.ts'
+import { ratioBar } from '../../src/typesetting/marks.ts'
+import { settingOf } from '../../src/typesetting/setting.ts'
+import { workingHtml } from '../../src/typesetting/working-html.ts'
+import { smallPackage } from '../sheets/small-package.ts'
+
+const { workings } = smallPackage()
+const setting = settingOf(workings, { medium: 'screen' })
+const roof = workings.blocks.find(block => block.name === 'roof')
+if (roof?.kind !== 'calc') throw new Error('no roof')
+const line = (number: string) => roof.lines.find(each => each.number === number)
+const html = (element: Element): string => toHtml(element, { allowDangerousHtml: true })
+const words = (element: Element): string => textOf(element).replaceAll(/\s+/g, ' ')
+
+describe('working-html: a calculation', () => {
+  const page = workingHtml(roof, 3, setting)
+  it('has its number, title, name and question at the head', () => {
+    const text = words(page)
+    expect(html(page)).toContain('<h3><span class="no">1</span> Two-way slab by IS 456 coefficients</h3>')
+    expect(text).toContain('roof · two-way-slab')
+    expect(text).toContain('What moments act in a panel held on four edges')
+  })
+  it('has an empty box and a number for every line of both methods', () => {
+    const steps = all(page, element => classed(element, 'step'))
+    expect(steps).toHaveLength(roof.lines.length + (roof.second?.lines.length ?? 0))
+    for (const step of steps) expect(all(step, element => classed(element, 'box'))).toHaveLength(1)
+  })
+  it('links a given value to the assumption that made it', () => {
+    expect(html(page)).toMatch(/<td class="number"><a href="#v-site-short_span">3\.4<\/a><\/td>/)
+  })
+  it('says in words what each method shares, keeps or exceeds', () => {
+    const text = words(page)
+    expect(text).toContain('Both methods share:')
+    expect(text).toContain('kept')
+    expect(text).toContain('agree')
+  })
+  it('a block that an error stopped says so', () => {
+    expect(words(workingHtml({ ...roof, complete: false }, 3, setting))).toContain('Not complete')
+  })
+})
+
+describe('working-html: lines', () => {
+  it('formula: numbers link to their origin, the line to its users, the margin to the source', () => {
+    const made = html(formulaLine(line('1.08') as FormulaLine, 'roof', setting))
+    expect(made).toContain('href="#v-roof-load"')
+    expect(made).toContain('used in <a href="#')
+    expect(made).toMatch(/IS 456 \[\d+\]/)
+  })
+  it('look: shows keys, corners, the interpolation and how sure the table is', () => {
+    const made = words(lookLine(line('1.07') as LookLine, 'roof', setting))
+    for (const text of ['1.3', '1.4', '0.049', '0.053', 'from memory']) expect(made).toContain(text)
+  })
+  it('check: words, a drawn mark and the ratio; nothing by colour', () => {
+    const check: CheckLine = {
+      ...(workings.blocks.flatMap(block => (block.kind === 'work' ? block.lines : [])).at(-1) as CheckLine),
+    }
+    const failing = html(checkLine(check, setting))
+    expect(failing).toContain('<b>not satisfied</b>')
+    expect(failing).toContain('class="mark"')
+    expect(failing).toContain('<span class="ratio">1.12')
+    expect(html(checkLine({ ...check, satisfied: true }, setting))).toContain('<b>satisfied</b>')
+  })
+  it('ratio bar: stops at its frame, and runs past it in black', () => {
+    expect(html(ratioBar(0.5))).toContain('width="40"')
+    expect(html(ratioBar(0.5))).not.toContain('fill="#000"')
+    expect(html(ratioBar(1.1))).toContain('width="8" height="9" fill="#000"')
+    expect(html(ratioBar(40))).toContain('width="20" height="9" fill="#000"')
+    expect(html(ratioBar(-1))).toContain('width="0"')
+  })
+})
