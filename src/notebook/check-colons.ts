@@ -20,7 +20,7 @@ export function checkColons(tree: Root, reading: Reading): void {
       if (isClosed(span, lines)) return
       const inBox = parent?.type === 'containerDirective'
       reportUnclosed(span, { inBox, reading })
-      if (inBox) open += 1
+      open += 1
     } else if (node.type === 'paragraph') {
       for (const line of linesWithin(nodeSpan(node, lines), lines)) open = checkLine(line, { open, reading })
     }
@@ -64,7 +64,10 @@ function isClosed(span: Stretch, lines: Lines): boolean {
 function reportUnclosed(span: Stretch, { inBox, reading }: { inBox: boolean; reading: Reading }): void {
   const head = linesWithin(span, reading.lines)[0]
   const place = placeOf(reading.lines, span.start, head?.end)
+  const opening = /^:+/.exec(reading.lines.text.slice(span.start, span.end))?.[0] ?? ':::'
   const says = inBox ? 'The box round this one ends before it does' : 'The box is opened here and never closed'
-  const help = inBox ? 'Give the outer box more colons than the inner one: `::::caution`' : 'Close it with a line `:::`'
+  const help = inBox
+    ? 'Give the outer box more colons than the inner one: `::::caution`'
+    : `Close it with a line \`${opening}\``
   error(reading, 'fence-unclosed', { place, says, help })
 }

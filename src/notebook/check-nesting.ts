@@ -25,13 +25,14 @@ export function checkNesting(reading: Reading): void {
     const heads = headMarks(line)
     // Without a blank line before it, a line may go on lazily with what is open, whatever its indent.
     const least =
-      heads.columns[0] ?? (afterBlank ? line.length - line.trimStart().length + 1 : Number.POSITIVE_INFINITY)
+      heads.columns[0] ?? (afterBlank ? width(/^[ \t]*/.exec(line)?.[0] ?? '') + 1 : Number.POSITIVE_INFINITY)
     indents = [...indents.filter(indent => indent < least), ...heads.columns]
     afterBlank = false
     const boxed = (box.exec(line)?.[1]?.length ?? 0) - 3
-    brackets = Math.max(0, brackets + bracketBalance(line))
+    const opened = openBrackets(line, brackets)
+    brackets = opened.after
     const nested = indents.length + heads.quotes > limits.nesting || boxed > limits.nesting
-    if (nested || brackets > limits.brackets) {
+    if (nested || opened.most > limits.brackets) {
       const says = nested
         ? `Quotes, lists or boxes nest more than ${limits.nesting} deep here, which is the limit`
         : `Brackets nest more than ${limits.brackets} deep in this paragraph, which is the limit`
@@ -48,17 +49,22 @@ function headMarks(line: string): { quotes: number; columns: readonly number[] }
   marker.lastIndex = 0
   for (let mark = marker.exec(line); mark !== null; mark = marker.exec(line)) {
     if (mark[1] !== undefined) quotes += 1
-    else columns.push(mark.index)
+    else columns.push(width(line.slice(0, marker.lastIndex - mark[0].trimStart().length)))
     if (quotes + columns.length > limits.nesting) break
   }
   return { quotes, columns }
 }
 
-function bracketBalance(line: string): number {
-  let balance = 0
-  for (const character of line) {
-    if (character === '[') balance += 1
-    else if (character === ']') balance -= 1
+/** Columns up to here, a tab as four: more than it can take is on the safe side. */
+const width = (text: string): number => text.length + 3 * (text.match(/\t/g)?.length ?? 0)
+
+/** How many brackets are open at most in a line, and after it. */
+function openBrackets(line: string, before: number): { most: number; after: number } {
+  let open = before
+  let most = before
+  for (const { 0: bracket } of line.matchAll(/[[\]]/g)) {
+    open = Math.max(0, open + (bracket === '[' ? 1 : -1))
+    most = Math.max(most, open)
   }
-  return balance
+  return { most, after: open }
 }

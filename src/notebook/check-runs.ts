@@ -16,7 +16,7 @@ export function checkRuns(reading: Reading): void {
     const opens = /^ {0,3}(`{3,}(?=[^`]*$)|~{3,})/.exec(line)?.[1] ?? ''
     const turns = fence === '' ? opens !== '' : opens.startsWith(fence) && line.trim() === opens
     if (turns) fence = fence === '' ? opens : ''
-    if (turns || /^[ \t>]*$/.test(line)) run = { start: end, fenced: fence !== '' }
+    if (turns || /^[ \t>]*$/.test(line)) run = { start: lines.starts[index + 1] ?? end, fenced: fence !== '' }
     else if (end - run.start > limitOf(run)) {
       reportRun(run, reading)
       return

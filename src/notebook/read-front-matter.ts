@@ -65,7 +65,7 @@ function reportMissing(reading: Reading): void {
   const rule = /(^\ufeff?|[\r\n])---[ \t]*(?=[\r\n]|$)/.exec(lines.text)
   const offset = rule === null ? 0 : rule.index + (rule[1]?.length ?? 0)
   const place = placeOf(lines, offset, offset + 3)
-  if (rule?.index === 0 && offset <= 1) {
+  if (rule !== null && offset === byteOrderMark(lines.text)) {
     const says = 'The title block is opened and never closed'
     error(reading, 'fence-unclosed', { place, says, help: 'Close it with a line `---`' })
   } else if (rule !== null && lines.text.slice(0, offset).trim() === '') {
