@@ -7,8 +7,9 @@ export interface Assets {
   readonly fonts: string
   /** The look of a calculation, for any page. */
   readonly sheet: string
-  /** The package on paper, and on a screen. */
+  /** The package on sheets; what only the printed text needs; what only a screen needs. */
   readonly print: string
+  readonly paper: string
   readonly screen: string
 }
 
@@ -28,14 +29,15 @@ interface FontList {
 export async function assets(root: string): Promise<Assets> {
   const template = (name: string): Promise<string> => readFile(join(root, 'templates', name), 'utf8')
   const list = JSON.parse(await template('fonts.json')) as FontList
-  const [sheet, print, screen, faces, katex] = await Promise.all([
+  const [sheet, print, paper, screen, faces, katex] = await Promise.all([
     template('sheet.css'),
     template('print.css'),
+    template('paper.css'),
     template('screen.css'),
     bodyFaces(root, list),
     katexStyles(root, list),
   ])
-  return { fonts: `${faces}\n${katex}`, sheet, print, screen }
+  return { fonts: `${faces}\n${katex}`, sheet, print, paper, screen }
 }
 
 async function bodyFaces(root: string, list: FontList): Promise<string> {

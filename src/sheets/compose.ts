@@ -34,7 +34,7 @@ export function compose(model: PackageModel, assets: Assets): Composed {
   const look = [assets.fonts, assets.sheet, assets.print]
   return {
     screen: document(model, screen.parts, [...look, furniture(model), assets.screen]),
-    print: document(model, print.parts, [...look, furniture(model)]),
+    print: document(model, print.parts, [...look, assets.paper, furniture(model)]),
     faults: screen.text.faults,
   }
 }

@@ -102,7 +102,8 @@ function dimensionInk(shape: Of<'dimension'>, place: Place): Ink {
 
 function labelInk(shape: Of<'label'>, place: Place): Ink {
   const [x, y] = place(shape.at)
-  const spots = [0, -10, 10, -19, 19].map(dy => ({ x, y: y + half + dy, anchor: shape.anchor }))
+  const anchors = [shape.anchor, 'middle', shape.anchor === 'end' ? 'start' : 'end'] as const
+  const spots = anchors.flatMap(anchor => [0, -10, 10, -19, 19].map(dy => ({ x, y: y + half + dy, anchor })))
   return inked([], [], shape.label, spots)
 }
 
