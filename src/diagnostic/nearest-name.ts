@@ -9,13 +9,19 @@ export function nearestName(name: string, candidates: Iterable<string>): string 
   let best: string | undefined
   let least = Math.min(3, Math.max(1, Math.floor(wanted.length / 3))) + 1
   for (const candidate of candidates) {
-    const differs = distance(wanted, plain(candidate))
+    const differs = slips(wanted, plain(candidate))
     if (differs < least) {
       best = candidate
       least = differs
     }
   }
   return best
+}
+
+/** Two letters exchanged are one slip, not two. */
+function slips(a: string, b: string): number {
+  const differs = distance(a, b)
+  return differs === 2 && [...a].sort().join('') === [...b].sort().join('') ? 1 : differs
 }
 
 const plain = (name: string): string =>
