@@ -1,10 +1,19 @@
 import { dimensionless, over, power, times, withinReach } from '../quantity/dimension.ts'
 import { dimensionWords } from '../quantity/dimension-names.ts'
-import { displayPoint, displayUnit } from '../quantity/display-unit.ts'
 import { rational, rationalText } from '../quantity/rational.ts'
 import type { Dimension, Rational, System } from '../quantity/types.ts'
+import {
+  argumentOf,
+  begun,
+  differenceHelp,
+  divideHelp,
+  kindWords,
+  mixedPoints,
+  type ValueKind as Value,
+  zeroHelp,
+} from './kind-words.ts'
 import { literalExponent, thirdNear } from './literal-exponent.ts'
-import type { Fault, Formula, FunctionName, Kind, Node, Proof, Span } from './types.ts'
+import type { Fault, Formula, Kind, Node, Proof, Span } from './types.ts'
 
 export type KindOf = (name: string) => Kind | undefined
 
@@ -12,8 +21,6 @@ export interface ProofOptions {
   /** The system whose units messages speak of. */
   readonly system?: System
 }
-
-type Value = Extract<Kind, { kind: 'value' }>
 
 /**
  * Proves the dimensions of a formula before any number exists. All faults are collected; what hangs on a faulty part stays silent.
@@ -66,11 +73,12 @@ class Proving {
   shownIn({ to, toSpan, tree }: Formula, result: Kind): void {
     if (!to) return
     const span = toSpan ?? tree.span
-    if (result.kind !== 'value') this.fault(span, `${this.what(result)} has no unit`, 'Leave `to` and the unit away')
+    if (result.kind !== 'value')
+      this.fault(span, `${begun(this.words(result))} has no unit`, 'Leave `to` and the unit away')
     else if (result.dimension !== to.dimension)
       this.fault(
         span,
-        `The result is ${this.words(result)}, the unit \`${to.text}\` is that of ${this.wordsOf(to.dimension)}`,
+        `The result is ${this.words(result)}, the unit \`${to.text}\` is that of ${dimensionWords(to.dimension, this.system)}`,
       )
     else if (to.offset !== undefined && !result.point)
       this.fault(span, `The result is a temperature difference, which \`${to.text}\` cannot show`, 'Write `to K`')
@@ -91,17 +99,8 @@ class Proving {
     return undefined
   }
 
-  private wordsOf(dimension: Dimension): string {
-    return dimensionWords(dimension, this.system)
-  }
-
-  private words({ dimension, point }: Value): string {
-    return point ? `a temperature on a scale (${displayPoint(this.system).text})` : this.wordsOf(dimension)
-  }
-
-  private what(kind: Kind): string {
-    if (kind.kind === 'value') return this.words(kind)
-    return { list: 'A list', table: 'A table', truth: 'A condition' }[kind.kind]
+  private words(kind: Kind): string {
+    return kindWords(kind, this.system)
   }
 
   /** The kind of a node where one value must stand. */
@@ -111,7 +110,7 @@ class Proving {
     const help = { list: 'Write `sum(...)` of the list', table: 'Write `interpolate(table, x)`', truth: undefined }[
       kind.kind
     ]
-    return this.fault(node.span, `${this.what(kind)} stands where one value is expected`, help)
+    return this.fault(node.span, `${begun(this.words(kind))} stands where one value is expected`, help)
   }
 
   /** A value that is no temperature on a scale. */
@@ -127,8 +126,7 @@ class Proving {
   private plainNumber(node: Node, of: string): Value | undefined {
     const kind = this.difference(node, this.value(node))
     if (!kind || kind.dimension === dimensionless) return kind
-    const unit = displayUnit(kind.dimension, this.system).text
-    const help = `Divide by a unit: \`... / ${/[*/]/.test(unit) ? `(${unit})` : unit}\``
+    const help = divideHelp(kind, this.system)
     return this.fault(node.span, `${of} must be a plain number, not ${this.words(kind)}`, help)
   }
 
@@ -146,12 +144,8 @@ class Proving {
 
   private reached(dimension: Dimension, span: Span): Value | undefined {
     if (withinReach(dimension)) return { kind: 'value', dimension }
-    this.faults.push({
-      rule: 'formula-limit',
-      span,
-      says: 'The exponent of a unit passes 64, or its fraction is too fine',
-    })
-    return undefined
+    const says = 'The exponent of a unit passes 64, or its fraction is too fine'
+    return this.add({ rule: 'formula-limit', span, says })
   }
 
   private sum(
@@ -171,13 +165,7 @@ class Proving {
 
   private unlike(node: Extract<Node, { left: Node }>, [left, right]: readonly [Value, Value]): undefined {
     const says = `\`${node.kind === 'logic' ? '' : node.op}\` needs two alike, got ${this.words(left)} and ${this.words(right)}`
-    return this.fault(node.at, says, this.zeroHelp([node.left, node.right], [left, right]))
-  }
-
-  private zeroHelp(nodes: readonly Node[], kinds: readonly Value[]): string | undefined {
-    const zero = nodes.findIndex(node => node.kind === 'number' && node.value === 0)
-    const other = kinds[1 - zero]
-    return zero < 0 || !other ? undefined : `Write \`0 ${displayUnit(other.dimension, this.system).text}\``
+    return this.fault(node.at, says, zeroHelp([node.left, node.right], [left, right], this.system))
   }
 
   private raised(node: Extract<Node, { kind: 'arithmetic' }>): Value | undefined {
@@ -222,8 +210,11 @@ class Proving {
   private truth(node: Node): Kind | undefined {
     const kind = this.of(node)
     if (!kind || kind.kind === 'truth') return kind
-    const says = kind.kind === 'value' ? this.words(kind) : this.what(kind).toLowerCase()
-    return this.fault(node.span, `A condition is expected here, not ${says}`, 'Write a comparison, as in `a < b`')
+    return this.fault(
+      node.span,
+      `A condition is expected here, not ${this.words(kind)}`,
+      'Write a comparison, as in `a < b`',
+    )
   }
 
   private call(node: Extract<Node, { kind: 'call' }>): Value | undefined {
@@ -279,7 +270,11 @@ class Proving {
     if (!arg || !kind) return kinds.every(each => each) ? first : undefined
     if (kind.dimension === first.dimension) return this.fault(arg.span, mixedPoints(`\`${node.fn}\``), differenceHelp)
     const says = `\`${node.fn}\` needs all alike, got ${this.words(first)} and ${this.words(kind)}`
-    return this.fault(arg.span, says, this.zeroHelp([node.args[kinds.indexOf(first)] ?? arg, arg], [first, kind]))
+    return this.fault(
+      arg.span,
+      says,
+      zeroHelp([node.args[kinds.indexOf(first)] ?? arg, arg], [first, kind], this.system),
+    )
   }
 
   private listed(node: Node): Value | undefined {
@@ -294,7 +289,7 @@ class Proving {
     if (!kind || !x) return undefined
     if (kind.kind !== 'table') return this.fault(table.span, '`interpolate` takes a table first, and this is none')
     if (x.dimension !== kind.from)
-      return this.fault(at.span, `The table goes by ${this.wordsOf(kind.from)}, not by ${this.words(x)}`)
+      return this.fault(at.span, `The table goes by ${dimensionWords(kind.from, this.system)}, not by ${this.words(x)}`)
     if ((x.point ?? false) !== (kind.fromPoint ?? false))
       return this.fault(at.span, mixedPoints('The table'), differenceHelp)
     return { kind: 'value', dimension: kind.to, ...(kind.toPoint && { point: true }) }
@@ -302,9 +297,3 @@ class Proving {
 }
 
 const plain: Value = { kind: 'value', dimension: dimensionless }
-
-const differenceHelp = 'Write `K` for a temperature difference'
-
-const mixedPoints = (who: string): string => `${who} mixes a temperature on a scale with a temperature difference`
-
-const argumentOf = (fn: FunctionName): string => `What \`${fn}\` takes`

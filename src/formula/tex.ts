@@ -130,8 +130,14 @@ function numberOverUnit(
 ): Piece | undefined {
   if (node.op !== '/' || node.right.kind !== 'unit') return undefined
   const { left, right } = node
-  if (left.kind === 'quantity' && left.unit === right.unit) return numberPiece(typedDigits(left.text), undefined)
+  if (left.kind === 'quantity' && isSameUnit(left.unit, right.unit))
+    return numberPiece(typedDigits(left.text), undefined)
   if (left.kind !== 'name') return undefined
   const [shown] = several(shownOf(left.name))
-  return shown?.unit.text === right.unit.text ? linked(numberPiece(shown.digits, undefined), shown.to) : undefined
+  const isItsUnit = shown && isSameUnit(shown.unit, right.unit)
+  return isItsUnit ? linked(numberPiece(shown.digits, undefined), shown.to) : undefined
 }
+
+/** One size under two spellings: `MPa` and `N/mm^2`. */
+const isSameUnit = (a: Unit, b: Unit): boolean =>
+  a.offset === undefined && a.dimension === b.dimension && Math.abs(a.factor - b.factor) <= 1e-12 * b.factor

@@ -101,6 +101,8 @@ interface Style {
   readonly name: (unit: ListedUnit) => string
   readonly raised: (base: string, exponent: Rational) => string
   readonly dot: string
+  /** Behind a number `m⁻¹`, since `0.25 1/m` could be taken for another number. */
+  readonly isForPrint?: boolean
 }
 
 /** Canonical typed text: numerators in their order, then the denominators behind one `/`. */
@@ -115,6 +117,7 @@ function expression(parts: readonly UnitPart[], style: Style): string {
   const below = parts.filter(part => part.exponent.n < 0)
   const top = above.map(part => printed(part.name, part.exponent, style)).join(style.dot)
   if (!below.length) return top
+  if (!top && style.isForPrint) return below.map(part => printed(part.name, part.exponent, style)).join(style.dot)
   const bottom = below.map(part => printed(part.name, negate(part.exponent), style)).join(style.dot)
   return `${top || '1'}/${below.length > 1 ? `(${bottom})` : bottom}`
 }
@@ -125,11 +128,16 @@ function printed(name: string, exponent: Rational, style: Style): string {
 }
 
 const superscript = (e: Rational): string =>
-  e.d === 1 ? [...`${e.n}`].map(c => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(c)] ?? c).join('') : `^(${rationalText(e)})`
+  e.d === 1 ? [...`${e.n}`].map(c => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(c)] ?? '⁻').join('') : `^(${rationalText(e)})`
 
-/** Plain text for print: `kN·m/m`, `kN/m²`, `W/(m²·K)`, `°C`. */
+/** Plain text for print: `kN·m/m`, `kN/m²`, `W/(m²·K)`, `m⁻¹`, `°C`. */
 export function unitText(unit: Unit): string {
-  return expression(unit.parts, { name: each => each.plain, raised: (base, e) => base + superscript(e), dot: '·' })
+  return expression(unit.parts, {
+    name: each => each.plain,
+    raised: (base, e) => base + superscript(e),
+    dot: '·',
+    isForPrint: true,
+  })
 }
 
 /** Upright TeX in braces, so that no line breaks inside it. The unit one gives an empty text. */
@@ -139,6 +147,7 @@ export function unitTex(unit: Unit): string {
     name: each => each.tex,
     raised: (base, e) => `${base}^{${rationalText(e)}}`,
     dot,
+    isForPrint: true,
   })
   return tex && `{${tex}}`
 }

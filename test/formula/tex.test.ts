@@ -205,6 +205,7 @@ describe('texNumbers', () => {
     ['2 * sum(list)', '2 \\times (1.5 + (-0.25) + 3.0)'],
     ['max(list)', '\\max(1.5,\\ \\allowbreak -0.25,\\ \\allowbreak 3.0)'],
     ['0.17 * sqrt(f_ck / MPa) * MPa', '0.17 \\times \\sqrt{30} \\times {\\mathrm{MPa}}'],
+    ['f_ck / (N/mm^2)', '30'],
     ['f_ck / kPa', '\\frac{{30\\;{\\mathrm{MPa}}}}{{\\mathrm{kPa}}}'],
     ['interpolate(table, e)', '\\operatorname{interpolate}(\\mathrm{table},\\ \\allowbreak -2.5)'],
   ])('texNumbers: `%s` with units is %s', (text, tex) => {
