@@ -1,5 +1,5 @@
 import type { Results } from './evaluate.ts'
-import type { Entity, PlannedBlock, PlannedLine } from './plan-types.ts'
+import type { Entity, PlannedBlock, PlannedGiven, PlannedLine } from './plan-types.ts'
 
 /** Where a value is made on the page: the anchor to link to and the number to print. */
 export interface Origin {
@@ -20,11 +20,28 @@ export interface Numbering {
 /** An anchor: letters of the key, anything but letters, figures and `_` made a hyphen. */
 export const anchorOf = (key: string): string => `v-${key.replaceAll(/[^\p{L}\p{N}_]/gu, '-')}`
 
+/** A row of the Given table. What a line works out has its own anchor there, and the row another. */
+export const givenAnchor = (block: string, { name, line }: PlannedGiven): string =>
+  line ? `g-${anchorOf(`${block}.${name}`)}` : anchorOf(`${block}.${name}`)
+
 export const blockAnchor = (name: string): string => `b-${name}`
 
-/** True where the line was reached and so is printed. */
-export const reached = (line: PlannedLine, slots: Float64Array): boolean =>
-  line.guards.every(guard => slots[guard] === 1)
+/** True where the line was reached and came to something: then it is printed. */
+export function isPrinted(line: PlannedLine, slots: Float64Array): boolean {
+  if (!line.guards.every(guard => slots[guard] === 1)) return false
+  const known = (slot: number): boolean => Number.isFinite(slots[slot])
+  switch (line.kind) {
+    case 'formula':
+    case 'look':
+      return known(line.gives.slot)
+    case 'solve':
+      return line.gives.every(({ entity }) => known(entity.slot))
+    case 'check':
+      return known(line.slot)
+    case 'branch':
+      return !line.test || known(line.test.slot)
+  }
+}
 
 /** Numbers every printed line in the author's order: blocks 1, 2, …, lines 4.01, 4.02, …, assumptions A1, A2, …. */
 export function numberLines(results: Results): Numbering {
@@ -68,7 +85,7 @@ function numberBlock(results: Results, block: Exclude<PlannedBlock, { kind: 'ass
   const second = block.kind === 'calc' ? (block.second?.lines ?? []) : []
   let count = 0
   for (const line of [...block.lines, ...second]) {
-    if (!reached(line, results.slots)) continue
+    if (!isPrinted(line, results.slots)) continue
     count += 1
     const number = `${into.number}.${String(count).padStart(2, '0')}`
     const id =
@@ -81,7 +98,9 @@ function numberBlock(results: Results, block: Exclude<PlannedBlock, { kind: 'ass
       for (const { entity } of line.gives) into.origins.set(entity, { id: anchorOf(entity.key), number })
   }
   if (block.kind !== 'calc') return
-  for (const { value, line } of block.given) {
-    if (typeof value !== 'string' && !line) into.origins.set(value, { id: anchorOf(value.key), number: into.number })
+  for (const given of block.given) {
+    const { value, line } = given
+    if (typeof value !== 'string' && !line && Number.isFinite(results.slots[value.slot]))
+      into.origins.set(value, { id: givenAnchor(into.name, given), number: into.number })
   }
 }

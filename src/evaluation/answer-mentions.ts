@@ -5,7 +5,7 @@ import { dimensionWords } from '../quantity/dimension-names.ts'
 import type { Unit } from '../quantity/types.ts'
 import { readUnit } from '../quantity/unit.ts'
 import { blockAnchor } from './anchors.ts'
-import type { Entity } from './plan-types.ts'
+import type { Entity, Points, Rows } from './plan-types.ts'
 import { type PrintContext, printedOf, shownOf, siOf } from './print-context.ts'
 import type { Answer } from './workings.ts'
 
@@ -34,43 +34,39 @@ function answerOf(context: PrintContext, mention: Mention, known: Known): Answer
     return known.references.has(name.text)
       ? { kind: 'cite', key: name.text }
       : unknown(mention, 'source', known.references)
-  const { notebook } = context.results.plan
-  const index = notebook.blocks.findIndex(block => block.name.text === name.text)
-  if (index < 0)
-    return unknown(
-      mention,
-      'block',
-      notebook.blocks.map(block => block.name.text),
-    )
-  const title = known.titles.get(name.text) ?? name.text
+  return answerSee(context, mention, known.titles)
+}
+
+/** A block that stands in the package; one that an error keeps out of it has its message already. */
+function answerSee(context: PrintContext, mention: Mention, titles: Known['titles']): Answer | Fault {
+  const { name } = mention
+  const { notebook, broken } = context.results.plan
+  const names = notebook.blocks.map(block => block.name.text)
+  const index = names.indexOf(name.text)
+  const title = titles.get(name.text)
+  if (title === undefined)
+    return index >= 0 || broken.has(name.text) ? { fault: undefined } : unknown(mention, 'block', names)
   return { kind: 'see', number: context.numbering.blocks[index] ?? '', title, to: blockAnchor(name.text) }
 }
 
 function unknown(mention: Mention, kind: string, candidates: Iterable<string>): Fault {
-  const { name } = mention
-  const nearest = nearestName(name.text, candidates)
-  return {
-    fault: {
-      rule: 'mention-unknown',
-      severity: 'error',
-      place: name.place,
-      says: `No ${kind} is called \`${name.text}\``,
-      ...(nearest ? { help: `Did you mean \`${nearest}\`?` } : {}),
-    },
-  }
+  const { text } = mention.name
+  const nearest = nearestName(text, candidates)
+  return mentionFault(mention, `No ${kind} is called \`${text}\``, nearest && `Did you mean \`${nearest}\`?`)
 }
 
 function answerValue(context: PrintContext, mention: Extract<Mention, { kind: 'value' }>): Answer | Fault {
   const { plan } = context.results
   const { name } = mention
   const named = plan.names.get(name.text)
-  if (!named || named.kind === 'points' || named.kind === 'rows') {
+  if (!named) {
     const broken = plan.broken.has(name.text) || plan.broken.has(name.text.split('.')[0] ?? '')
     return broken ? { fault: undefined } : unknown(mention, 'value', plan.names.keys())
   }
+  if (named.kind === 'points' || named.kind === 'rows') return severalValues(mention, named)
   if (named.kind === 'word')
     return { kind: 'word', text: named.text, to: context.numbering.assumptions.get(named.key)?.id ?? '' }
-  if (!Number.isFinite(siOf(context, named))) return { fault: undefined }
+  if (!Number.isFinite(siOf(context, named))) return absentValue(context, mention, named)
   const unit = mention.unit ? unitFor(mention.unit, named) : undefined
   if (unit && 'fault' in unit) return unit
   const shown = shownOf(context, named, {
@@ -78,6 +74,23 @@ function answerValue(context: PrintContext, mention: Extract<Mention, { kind: 'v
     ...(mention.figures ? { figures: mention.figures } : {}),
   })
   return { kind: 'value', printed: printedOf(context, named, shown) }
+}
+
+const mentionFault = ({ name }: Mention, says: string, help?: string): Fault => ({
+  fault: { rule: 'mention-unknown', severity: 'error', place: name.place, says, ...(help ? { help } : {}) },
+})
+
+function severalValues(mention: Mention, named: Points | Rows): Fault {
+  const says = `\`${named.key}\` is ${named.kind === 'rows' ? 'a list' : 'a table'}, and one value is wanted here`
+  return mentionFault(mention, says, named.kind === 'rows' ? `Name one row of it, as in \`${named.key}_1\`` : undefined)
+}
+
+/** Why there is no number has been said, save where its branch was not taken. */
+function absentValue(context: PrintContext, mention: Mention, entity: Entity): Fault {
+  for (let at: Entity | undefined = entity; at; at = at.same)
+    if (context.results.absent.get(at) === 'not taken')
+      return mentionFault(mention, `\`${entity.key}\` was not evaluated: its branch was not taken`)
+  return { fault: undefined }
 }
 
 function unitFor(written: NonNullable<Extract<Mention, { kind: 'value' }>['unit']>, entity: Entity): Unit | Fault {

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
-import type { Compiled, Formula, Kind } from '../formula/types.ts'
-import type { Reading } from './define.ts'
+import type { Compiled, Fault, Formula, Kind } from '../formula/types.ts'
+import type { Written } from '../notebook/types.ts'
+import type { Reading } from './definition.ts'
 import { breakKey, compileIn, type Draft, type Find, faultAt, operandsOf, proveIn, stopKey } from './draft.ts'
 import type { Entity, Named, Operands } from './plan-types.ts'
 
@@ -15,7 +16,8 @@ export interface Sound {
 /** What a name in an author's formula stands for: a local of the block, or `block.name`. */
 export function lookUp(draft: Draft, name: string, block: string): Named | Diagnostic | undefined {
   const key = name.includes('.') ? name : `${block}.${name}`
-  return draft.names.get(key) ?? draft.broken.get(key) ?? draft.broken.get(key.slice(0, key.indexOf('.')))
+  const owner = key.slice(0, key.indexOf('.'))
+  return draft.names.get(key) ?? draft.broken.get(key) ?? draft.broken.get(owner) ?? draft.lost.get(owner)
 }
 
 /**
@@ -25,7 +27,7 @@ export function lookUp(draft: Draft, name: string, block: string): Named | Diagn
 export function soundFormula(draft: Draft, reading: Reading, about: { key: string; block: string }): Sound | undefined {
   const { written, read } = reading
   if (!read.ok) {
-    breakKey(draft, about.key, faultAt(read.fault, { written }))
+    breakKey(draft, about.key, faultAt(read.fault, written))
     return undefined
   }
   const { formula } = read
@@ -39,25 +41,24 @@ export function soundFormula(draft: Draft, reading: Reading, about: { key: strin
   const find: Find = name => usable(lookUp(draft, name, about.block))
   const proof = proveIn(formula, find)
   if (!proof.ok) {
-    const names = namesInReach(draft, about.block)
-    const faults = proof.faults.map(
-      fault => wordFault(draft, formula, about.block) ?? faultAt(fault, { written, names }),
-    )
-    for (const fault of faults) breakKey(draft, about.key, fault)
+    for (const fault of proof.faults)
+      breakKey(draft, about.key, authorFault(draft, fault, { written, block: about.block }))
     return undefined
   }
   return { formula, operands: operandsOf(formula, find), result: proof.result, compiled: compileIn(formula, find) }
-
-  function wordFault(from: Draft, inside: Formula, block: string): Diagnostic | undefined {
-    const word = inside.names.find(name => kindOfName(lookUp(from, name, block)) === 'word')
-    if (!word) return undefined
-    const says = `\`${word}\` is a short text, so it cannot stand in a formula`
-    return { rule: 'value-kind', severity: 'error', place: written.place, says }
-  }
 }
 
-const kindOfName = (found: Named | Diagnostic | undefined): string | undefined =>
-  found && 'kind' in found ? found.kind : undefined
+/** A fault of an author's formula: a name that is a short text says so, an unknown one is kept until the nearest can be told. */
+function authorFault(draft: Draft, fault: Fault, where: { written: Written; block: string }): Diagnostic {
+  const made = faultAt(fault, where.written)
+  const { name } = fault
+  if (name === undefined) return made
+  const found = lookUp(draft, name, where.block)
+  if (found && 'kind' in found && found.kind === 'word')
+    return { ...made, rule: 'value-kind', says: `\`${name}\` is a short text, so it cannot stand in a formula` }
+  draft.unknown.set(made, { name, block: where.block })
+  return made
+}
 
 function usable(found: Named | Diagnostic | undefined): ReturnType<Find> {
   if (!found || 'rule' in found || found.kind === 'word') return undefined
@@ -69,10 +70,4 @@ export function sameAs(sound: Sound): Entity | undefined {
   if (sound.formula.tree.kind !== 'name') return undefined
   const found = sound.operands.get(sound.formula.tree.name)
   return found && 'kind' in found && found.kind === 'number' ? found : undefined
-}
-
-/** Every name that could have been meant, as it would be written in this block. */
-function namesInReach(draft: Draft, block: string): string[] {
-  const own = `${block}.`
-  return [...draft.names.keys()].map(key => (key.startsWith(own) ? key.slice(own.length) : key))
 }

@@ -1,5 +1,4 @@
 import type { Diagnostic, Place } from '../diagnostic/diagnostic.ts'
-import { nearestName } from '../diagnostic/nearest-name.ts'
 import { placeWithin } from '../diagnostic/place-within.ts'
 import { compile } from '../formula/compile.ts'
 import { prove } from '../formula/prove.ts'
@@ -7,7 +6,7 @@ import { readFormula } from '../formula/read-formula.ts'
 import type { Fault, Formula, Kind, Seat } from '../formula/types.ts'
 import type { Notebook, Written } from '../notebook/types.ts'
 import { dimensionByName } from '../quantity/dimension-names.ts'
-import { displayUnit } from '../quantity/display-unit.ts'
+import { displayPoint, displayUnit } from '../quantity/display-unit.ts'
 import type { Dimension, System, Unit } from '../quantity/types.ts'
 import { unitOf } from '../quantity/unit.ts'
 import type {
@@ -31,19 +30,23 @@ export interface Draft {
   readonly blocks: (PlannedBlock | undefined)[]
   readonly names: Map<string, Named>
   readonly broken: Map<string, Diagnostic>
+  /** Blocks of which a part was not read: what nothing gives may stand there. */
+  readonly lost: ReadonlyMap<string, Diagnostic>
   readonly ranges: PlannedRange[]
   /** Every line in the order of evaluation. */
   readonly trail: PlannedLine[]
   readonly diagnostics: Diagnostic[]
   /** How many values each fault has stopped. */
   readonly stopped: Map<Diagnostic, number>
+  /** Names that nothing has, each with the block it was looked for in: the nearest is found when all names are known. */
+  readonly unknown: Map<Diagnostic, { readonly name: string; readonly block: string }>
   /** Inputs of calc blocks by key: `roof.short_span`. */
   readonly inputs: Map<string, PlannedInput>
   /** Formulas of modules, read once. */
   readonly formulas: Map<string, Formula>
 }
 
-export const newDraft = (notebook: Notebook): Draft => ({
+export const newDraft = (notebook: Notebook, lost: ReadonlyMap<string, Diagnostic>): Draft => ({
   notebook,
   system: notebook.title.units,
   start: [],
@@ -51,10 +54,12 @@ export const newDraft = (notebook: Notebook): Draft => ({
   blocks: notebook.blocks.map(() => undefined),
   names: new Map(),
   broken: new Map(),
+  lost,
   ranges: [],
   trail: [],
   diagnostics: [],
   stopped: new Map(),
+  unknown: new Map(),
   inputs: new Map(),
   formulas: new Map(),
 })
@@ -94,14 +99,19 @@ export function ownDimension(name: string): Dimension {
   return dimension
 }
 
+interface ResultAbout {
+  readonly dimension: Dimension
+  /** A temperature on a scale. */
+  readonly point?: boolean | undefined
+  readonly choice?: { readonly SI: string; readonly US: string } | undefined
+  readonly to?: Unit | undefined
+}
+
 /** The unit of a result: the formula's `to`, the module's choice, or the system's. */
-export function resultUnit(
-  draft: Draft,
-  about: { dimension: Dimension; choice?: { SI: string; US: string } | undefined; to?: Unit | undefined },
-): Unit {
-  if (about.to) return about.to
-  if (about.choice) return unitOf(about.choice[draft.system])
-  return displayUnit(about.dimension, draft.system)
+export function resultUnit({ system }: Draft, { dimension, point, choice, to }: ResultAbout): Unit {
+  if (to) return to
+  if (choice) return unitOf(choice[system])
+  return point ? displayPoint(system) : displayUnit(dimension, system)
 }
 
 /** What a name of a formula stands for in one scope. */
@@ -109,7 +119,7 @@ export type Find = (name: string) => Entity | readonly Entity[] | Points | undef
 
 const kindOf = (found: Entity | readonly Entity[] | Points): Kind => {
   if ('kind' in found) {
-    if (found.kind === 'points') return { kind: 'table', from: found.from, to: found.to }
+    if (found.kind === 'points') return { kind: 'table', ...found.kinds }
     return { kind: 'value', dimension: found.dimension, ...(found.point ? { point: true } : {}) }
   }
   const first = found[0]
@@ -159,13 +169,10 @@ export function entitiesOf(operands: Operands): Entity[] {
 }
 
 /** A fault in a formula as a message at the author's characters. */
-export function faultAt(fault: Fault, where: { written: Written; names?: readonly string[] }): Diagnostic {
-  const { written } = where
-  const place: Place = written.exact === false ? written.place : placeWithin(written.place, fault.span)
-  const wrong = written.text.slice(fault.span.start, fault.span.end)
-  const nearest = fault.rule === 'name-unknown' ? nearestName(wrong, where.names ?? []) : undefined
-  const help = nearest ? `Did you mean \`${nearest}\`?` : fault.help
-  return { rule: fault.rule, severity: 'error', place, says: fault.says, ...(help ? { help } : {}) }
+export function faultAt(fault: Fault, written: Written): Diagnostic {
+  const { rule, says, help, span } = fault
+  const place: Place = written.exact === false ? written.place : placeWithin(written.place, span)
+  return { rule, severity: 'error', place, says, ...(help ? { help } : {}) }
 }
 
 /** Reports a fault and marks a key as impossible to plan. */

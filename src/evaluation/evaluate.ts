@@ -19,12 +19,14 @@ export interface Results {
   readonly absent: ReadonlyMap<Entity, Diagnostic | 'not taken'>
 }
 
-/** The numbers alone, for studies: nothing is judged. Refuses (throws) a changed key that is no number of the plan. */
+/** The numbers alone, for studies: nothing is judged. Refuses (throws) a changed key that is no assumption, and a
+ * changed number that is not finite. */
 export function run(plan: Plan, changes: Changes = {}): Float64Array {
   const slots = Float64Array.from(plan.start)
   for (const [key, si] of changes.changed ?? []) {
     const named = plan.names.get(key)
     if (named?.kind !== 'number' || named.origin !== 'assumption') throw new Error(`no assumption is called \`${key}\``)
+    if (!Number.isFinite(si)) throw new RangeError(`\`${key}\` cannot be ${si}`)
     slots[named.slot] = si
   }
   const second = changes.second ?? true
@@ -35,5 +37,5 @@ export function run(plan: Plan, changes: Changes = {}): Float64Array {
 /** Numbers for every value of the plan, with what is wrong or doubtful about them. A pure function of its two arguments. */
 export function evaluate(plan: Plan, changes: Changes = {}): Results {
   const slots = run(plan, changes)
-  return { plan, slots, ...judgeRun(plan, slots) }
+  return { plan, slots, ...judgeRun(plan, slots, changes) }
 }

@@ -1,18 +1,18 @@
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import { percentText } from './percent-text.ts'
-import type { Judged, PlannedCalc, PlannedCheck } from './plan-types.ts'
+import type { Judged, PlannedCalc, PlannedCheck, PlannedLimit } from './plan-types.ts'
 
 /** True or false where a condition was judged; nothing where its numbers are not known. */
 export function truth(judged: Judged, slots: Float64Array): boolean | undefined {
-  if ('known' in judged) return judged.known
-  const value = slots[judged.slot]
-  return value === 1 ? true : value === 0 ? false : undefined
+  return 'known' in judged ? judged.known : truthAt(judged.slot, slots)
 }
+
+const truthAt = (slot: number, slots: Float64Array): boolean | undefined =>
+  slots[slot] === 1 ? true : slots[slot] === 0 ? false : undefined
 
 /** Whether a check was reached and what it came to: true is satisfied. */
 export function satisfied(check: PlannedCheck, slots: Float64Array): boolean | undefined {
-  if (!check.guards.every(guard => slots[guard] === 1)) return undefined
-  return truth({ slot: check.slot }, slots)
+  return check.guards.every(guard => slots[guard] === 1) ? truthAt(check.slot, slots) : undefined
 }
 
 /** Limits and second method of one calc block; the refusing limit that stopped it, where one did. */
@@ -20,22 +20,22 @@ export function judgeBlocks(
   block: PlannedCalc,
   slots: Float64Array,
 ): { found: readonly Diagnostic[]; stopped?: Diagnostic } {
-  const found: Diagnostic[] = []
-  let stopped: Diagnostic | undefined
-  for (const { limit, judged, place } of block.limits) {
-    if (truth(judged, slots) !== false) continue
-    const refuses = limit.otherwise === 'refuse'
-    const fault: Diagnostic = {
-      rule: 'limit-exceeded',
-      severity: refuses ? 'error' : 'warning',
-      place,
-      says: `${block.module.title}: outside the limit that ${limit.says}`,
-    }
-    found.push(fault)
-    if (refuses) stopped ??= fault
-  }
-  return { found: [...found, ...disagreements(block, slots)], ...(stopped ? { stopped } : {}) }
+  const exceeded = block.limits.filter(({ judged }) => truth(judged, slots) === false)
+  const faults = exceeded.map(planned => ({
+    refuses: planned.limit.otherwise === 'refuse',
+    fault: faultOf(block, planned),
+  }))
+  const stopped = faults.find(({ refuses }) => refuses)?.fault
+  const found = [...faults.map(({ fault }) => fault), ...disagreements(block, slots)]
+  return { found, ...(stopped ? { stopped } : {}) }
 }
+
+const faultOf = (block: PlannedCalc, { limit, place }: PlannedLimit): Diagnostic => ({
+  rule: 'limit-exceeded',
+  severity: limit.otherwise === 'refuse' ? 'error' : 'warning',
+  place,
+  says: `${block.module.title}: outside the limit that ${limit.says}`,
+})
 
 function disagreements(block: PlannedCalc, slots: Float64Array): Diagnostic[] {
   return (block.second?.comparisons ?? []).flatMap(({ compare, first, second, applies }) => {
@@ -48,8 +48,8 @@ function disagreements(block: PlannedCalc, slots: Float64Array): Diagnostic[] {
   })
 }
 
-/** |second - first| / |first|; 0 where both are 0; NaN where either is not known. */
+/** |second - first| / |first|; 0 where both are 0, 1 where only the first is; NaN where either is not known. */
 export function relativeDifference(first: number, second: number): number {
   if (first === second) return 0
-  return Math.abs(second - first) / Math.abs(first)
+  return Math.abs(second - first) / Math.abs(first === 0 ? second : first)
 }

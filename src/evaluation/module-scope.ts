@@ -4,6 +4,7 @@ import type { Dimension, Unit } from '../quantity/types.ts'
 import {
   compileIn,
   type Draft,
+  entitiesOf,
   type Find,
   newSlot,
   operandsOf,
@@ -92,6 +93,7 @@ export function soundStep(stage: Stage, text: string) {
 export interface Declared {
   readonly name: string
   readonly dimension: Dimension
+  readonly point?: boolean | undefined
   readonly says: string
   readonly symbol?: string | undefined
   readonly unit?: UnitChoice | undefined
@@ -104,14 +106,15 @@ export interface Declared {
 export function declare(stage: Stage, about: Declared): Entity {
   const known = stage.scope.names.get(about.name)
   if (known) {
-    if (!('kind' in known) || known.dimension !== about.dimension)
+    if (!('kind' in known) || known.dimension !== about.dimension || known.point !== (about.point ?? false))
       throw moduleFault(stage, `\`${about.name}\` has two meanings`)
     return known
   }
   const { draft, row } = stage
   const name = row ? `${about.name}_${row.index + 1}` : about.name
-  const unit = about.fixedUnit ?? resultUnit(draft, { dimension: about.dimension, choice: about.unit, to: about.to })
-  if (unit.dimension !== about.dimension)
+  const { dimension, point = false } = about
+  const unit = about.fixedUnit ?? resultUnit(draft, { dimension, point, choice: about.unit, to: about.to })
+  if (unit.dimension !== dimension || (unit.offset !== undefined && !point))
     throw moduleFault(stage, `\`${about.name}\` cannot be shown in \`${unit.text}\``)
   const entity: Entity = {
     kind: 'number',
@@ -120,8 +123,8 @@ export function declare(stage: Stage, about: Declared): Entity {
     block: stage.block,
     origin: 'step',
     slot: newSlot(draft),
-    dimension: about.dimension,
-    point: false,
+    dimension,
+    point,
     unit,
     symbol: symbolOf(about.symbol ?? about.name, row),
     says: about.says,
@@ -150,7 +153,8 @@ export function judge(stage: Stage, condition: Condition): Judged {
     if (word === undefined) throw moduleFault(stage, `no choice is called \`${condition.choice}\``)
     return { known: condition.is.includes(word) }
   }
-  return { slot: truthOf(stage, condition.formula).slot }
+  const { slot, operands } = truthOf(stage, condition.formula)
+  return { slot, operands: entitiesOf(operands) }
 }
 
 /** A comparison of the module with the slot that holds its truth: 1, 0, or NaN where an operand has no value. */

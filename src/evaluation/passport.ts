@@ -1,6 +1,7 @@
 import type { Module, PublishedCase } from '../modules/module.ts'
 import { digitsOf, plainNumber } from '../quantity/number-print.ts'
 import { inUnit } from '../quantity/to-unit.ts'
+import { isAtMost } from '../quantity/tolerance.ts'
 import type { Unit } from '../quantity/types.ts'
 import { unitText } from '../quantity/unit.ts'
 import type { Results } from './evaluate.ts'
@@ -94,7 +95,7 @@ function outsideOf(results: Results, module: Module, planned: PlannedCalc): Pass
     })
     const si = results.slots[value.slot] ?? Number.NaN
     const [from, to] = [Math.min(...tested), Math.max(...tested)]
-    if (tested.length > 0 && si >= from * (1 - 1e-9) && si <= to * (1 + 1e-9)) return []
+    if (tested.length > 0 && isAtMost(from, si) && isAtMost(si, to)) return []
     const text = (number: number): string => withUnit(digitsOf(inUnit(number, value.unit), 3), value.unit)
     return [
       {

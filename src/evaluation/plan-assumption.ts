@@ -2,7 +2,8 @@ import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import { readFormula } from '../formula/read-formula.ts'
 import type { Assumption, Written } from '../notebook/types.ts'
 import { dimensionWords } from '../quantity/dimension-names.ts'
-import type { Definition } from './define.ts'
+import { isAtMost } from '../quantity/tolerance.ts'
+import type { Definition } from './definition.ts'
 import { breakKey, type Draft, faultAt, newSlot } from './draft.ts'
 import { type Literal, literalOf } from './literal.ts'
 import type { Entity, PlannedAssumption, Word } from './plan-types.ts'
@@ -34,7 +35,7 @@ function readValue(written: Written): Found {
   const literal = read.ok && !read.formula.to ? literalOf(read.formula.tree) : undefined
   if (literal) return { literal }
   if (!/^[-+−.\d]/u.test(written.text.trim())) return { word: written.text }
-  if (!read.ok) return { fault: faultAt(read.fault, { written }) }
+  if (!read.ok) return { fault: faultAt(read.fault, written) }
   return {
     fault: {
       rule: 'value-kind',
@@ -102,12 +103,15 @@ function readLike(draft: Draft, written: Written, like: Literal): Literal | unde
   if ('fault' in read) draft.diagnostics.push(read.fault)
   else if ('word' in read)
     draft.diagnostics.push(notComparable(written, `Expected ${dimensionWords(like.dimension)} here, got a text`))
-  else if (read.literal.dimension !== like.dimension) {
-    const says = `Expected ${dimensionWords(like.dimension)} here, got ${dimensionWords(read.literal.dimension)}`
+  else if (read.literal.dimension !== like.dimension || read.literal.point !== like.point) {
+    const says = `Expected ${kindWords(like)} here, got ${kindWords(read.literal)}`
     draft.diagnostics.push({ ...notComparable(written, says), rule: 'dimension-mismatch' })
   } else return read.literal
   return undefined
 }
+
+const kindWords = ({ dimension, point }: Literal): string =>
+  point ? 'a temperature on a scale (degC)' : dimensionWords(dimension)
 
 const notComparable = (written: Written, says: string): Diagnostic => ({
   rule: 'value-kind',
@@ -140,7 +144,7 @@ function judgeRange(draft: Draft, assumption: Assumption, about: { value: number
       says,
       help: 'Write the smaller value first',
     })
-  } else if (value < from || value > to) {
+  } else if (!isAtMost(from, value) || !isAtMost(value, to)) {
     const says = `\`${assumption.name.text}\` is ${assumption.value.text}, outside its own plausible range ${text}`
     draft.diagnostics.push({ rule: 'assumption-range', severity: 'warning', place: assumption.value.place, says })
   }

@@ -6,10 +6,10 @@ import { dimensionWords } from '../quantity/dimension-names.ts'
 import type { Dimension, Unit } from '../quantity/types.ts'
 import { unitOf } from '../quantity/unit.ts'
 import { lookUp, type Sound, sameAs, soundFormula } from './author-formula.ts'
-import { type Definition, type FieldValue, isReference } from './define.ts'
+import { type Definition, type FieldValue, isReference } from './definition.ts'
 import { breakKey, type Draft, newSlot, ownDimension, pushOp, resultUnit, stopKey } from './draft.ts'
 import { type Literal, literalOf } from './literal.ts'
-import type { Entity, PlannedFormula, PlannedInput, Row } from './plan-types.ts'
+import type { Entity, Named, PlannedFormula, PlannedInput, Row } from './plan-types.ts'
 
 type InputDefinition = Extract<Definition, { kind: 'input' }>
 
@@ -43,19 +43,19 @@ function planRows(draft: Draft, definition: InputDefinition, blockName: string):
       const about = { key: `${blockName}.${field}_${index + 1}`, name: field, block, blockName, place, row }
       const made = planField(draft, { input: fieldInput, value: fields.get(field) ?? { kind: 'absent' } }, about)
       if (made) planned.set(field, made)
-      else draft.broken.set(key, draft.broken.get(about.key) ?? brokenRow(place, name))
+      else breakList(draft, key, about.key)
     }
     return planned
   })
   return draft.broken.has(key) ? undefined : { kind: 'rows', rows, place }
 }
 
-const brokenRow = (place: Place, name: string): Diagnostic => ({
-  rule: 'value-kind',
-  severity: 'error',
-  place,
-  says: `A row of \`${name}\` could not be read`,
-})
+/** A list stands or falls with every value in its rows. */
+function breakList(draft: Draft, list: string, row: string): void {
+  const cause = draft.broken.get(row)
+  if (!cause) throw new Error(`\`${row}\` was not planned, and nothing says why`)
+  if (!draft.broken.has(list)) draft.broken.set(list, cause)
+}
 
 function labelOf(fields: ReadonlyMap<string, FieldValue>, inputs: Readonly<Record<string, Input>>): string {
   for (const [name, value] of fields)
@@ -85,7 +85,8 @@ function planChoice(
   const { input, written, taken } = asked
   const words = Object.keys(input.words)
   if (words.includes(written.text)) return { kind: 'word', text: written.text, taken, place: written.place }
-  const named = isReference(written.text) ? lookUp(draft, written.text, field.blockName) : undefined
+  const refers = isReference(written.text)
+  const named = refers ? lookUp(draft, written.text, field.blockName) : undefined
   if (named && 'rule' in named) {
     stopKey(draft, field.key, named)
     return undefined
@@ -93,16 +94,34 @@ function planChoice(
   if (named?.kind === 'word' && words.includes(named.text)) {
     return { kind: 'word', text: named.text, from: named, taken, place: written.place }
   }
+  const fault = refers && !named ? unknownWord(written) : unknownChoice(field, { named, written, words })
+  if (refers && !named) draft.unknown.set(fault, { name: written.text, block: field.blockName })
+  breakKey(draft, field.key, fault)
+  return undefined
+}
+
+const unknownWord = ({ text, place }: Written): Diagnostic => ({
+  rule: 'name-unknown',
+  severity: 'error',
+  place,
+  says: `Nothing here is named \`${text}\``,
+})
+
+function unknownChoice(
+  field: Field,
+  about: { named: Named | undefined; written: Written; words: readonly string[] },
+): Diagnostic {
+  const { named, written, words } = about
   const text = named?.kind === 'word' ? named.text : written.text
   const nearest = nearestName(text, words)
-  breakKey(draft, field.key, {
+  const says = named && named.kind !== 'word' ? `\`${text}\` is not a short text` : `\`${text}\` is not a choice`
+  return {
     rule: 'choice-unknown',
     severity: 'error',
     place: written.place,
-    says: `\`${text}\` is not a choice for \`${field.name}\``,
+    says: `${says} for \`${field.name}\``,
     help: nearest ? `Did you mean \`${nearest}\`?` : `The choices are ${words.map(word => `\`${word}\``).join(', ')}`,
-  })
-  return undefined
+  }
 }
 
 type Value = Extract<FieldValue, { kind: 'formula' }>

@@ -1,12 +1,21 @@
 import type { Place } from '../diagnostic/diagnostic.ts'
-import type { Input, Module, QuantityInput } from '../modules/module.ts'
-import type { Definition } from './define.ts'
+import type { Condition, Input, Module, QuantityInput } from '../modules/module.ts'
+import type { Definition } from './definition.ts'
 import { type Draft, newSlot, ownFormula, pushOp } from './draft.ts'
+import { truth } from './judge-blocks.ts'
 import { ownLiteral } from './literal.ts'
 import { findIn, judge, type ListRow, newScope, type Scope, type Stage } from './module-scope.ts'
 import { planSecond } from './plan-second.ts'
 import { gatherRows, planSteps } from './plan-steps.ts'
-import type { Entity, PlannedFormula, PlannedGiven, PlannedInput, PlannedLimit, PlannedRange } from './plan-types.ts'
+import type {
+  Entity,
+  Judged,
+  PlannedFormula,
+  PlannedGiven,
+  PlannedInput,
+  PlannedLimit,
+  PlannedRange,
+} from './plan-types.ts'
 
 /** Plans one calc block whose inputs are all ready: its given values, limits, steps, second method and cautions. */
 export function planModule(draft: Draft, definition: Extract<Definition, { kind: 'module' }>): void {
@@ -37,6 +46,7 @@ export function planModule(draft: Draft, definition: Extract<Definition, { kind:
   judgeRanges(stage, given, alive)
   const limits = planWithLimits(stage, alive)
   const second = module.second && planSecond(stage, module.second)
+  forgetWhereStopped(stage, alive)
   const cautions = module.cautions.map(caution => ({
     caution,
     judged: typeof caution === 'string' ? { known: true } : judge(stage, caution.when),
@@ -121,7 +131,7 @@ function takeField(
     scope.given.add(name)
     const { text, from, place } = planned
     given.push({
-      name,
+      name: stage.row ? `${name}_${stage.row.index + 1}` : name,
       symbol: '',
       says: input.says,
       value: text,
@@ -200,17 +210,15 @@ function planWithLimits(stage: Stage, alive: number): PlannedLimit[] {
   const planReady = (): void => {
     for (const limit of waiting) {
       const names = 'formula' in limit.holds ? ownFormula(stage.draft, limit.holds.formula).names : []
-      const operands = names.map(name => findIn(stage.scope, name))
-      if (operands.some(found => found === undefined)) continue
+      if (names.some(name => findIn(stage.scope, name) === undefined)) continue
       waiting.delete(limit)
-      const judged = judge(stage, limit.holds)
+      const judged = judgeLimit(stage, limit.holds)
       if (limit.otherwise === 'refuse') {
-        pushOp(stage.draft, { guards: [alive], second: false }, slots => {
-          if ('known' in judged ? !judged.known : slots[judged.slot] === 0) slots[alive] = 0
+        pushOp(stage.draft, stage, slots => {
+          if (truth(judged, slots) === false) slots[alive] = 0
         })
       }
-      const place = limitPlace(stage, limit.on)
-      planned.push({ limit, judged, place, operands: operands.filter(found => found !== undefined && 'kind' in found) })
+      planned.push({ limit, judged, place: limitPlace(stage, limit.on) })
     }
   }
   planReady()
@@ -219,6 +227,26 @@ function planWithLimits(stage: Stage, alive: number): PlannedLimit[] {
     planReady()
   }
   return planned
+}
+
+/** A limit's condition. One that comes to nothing although every number in it is known, as `1 / 0 < 2` does, is not kept. */
+function judgeLimit(stage: Stage, holds: Condition): Judged {
+  const judged = judge(stage, holds)
+  if ('known' in judged) return judged
+  const { slot, operands } = judged
+  pushOp(stage.draft, stage, slots => {
+    const known = operands.every(operand => Number.isFinite(slots[operand.slot]))
+    if (known && Number.isNaN(slots[slot])) slots[slot] = 0
+  })
+  return judged
+}
+
+/** A block that is refused gives nothing: what its steps had come to before the refusal is taken back. */
+function forgetWhereStopped(stage: Stage, alive: number): void {
+  const steps = [...stage.all.values()].filter(({ origin }) => origin === 'step')
+  pushOp(stage.draft, { guards: [], second: false }, slots => {
+    if (slots[alive] !== 1) for (const { slot } of steps) slots[slot] = Number.NaN
+  })
 }
 
 function limitPlace(stage: Stage, on: string | undefined): Place {

@@ -1,9 +1,9 @@
 import type { Statement } from '../notebook/types.ts'
 import { dimensionWords } from '../quantity/dimension-names.ts'
 import { sameAs, soundFormula } from './author-formula.ts'
-import type { Definition } from './define.ts'
+import type { Definition } from './definition.ts'
 import { breakKey, type Draft, newSlot, pushOp, resultUnit } from './draft.ts'
-import { readLiteral } from './literal.ts'
+import { type Literal, readLiteral } from './literal.ts'
 import { sidesOf } from './plan-check.ts'
 import type { Entity, PlannedLine } from './plan-types.ts'
 
@@ -57,7 +57,7 @@ function planStep(
     slot: newSlot(draft),
     dimension,
     point: sound.result.point === true,
-    unit: resultUnit(draft, { dimension, to: formula.to ?? same?.unit }),
+    unit: resultUnit(draft, { dimension, point: sound.result.point, to: formula.to ?? same?.unit }),
     symbol: name,
     says: remark,
     place,
@@ -117,9 +117,8 @@ function planTable(
 ): void {
   const { key, block, place } = definition
   const points = statement.points.map(([x, y]) => ({ at: x.place, x: readLiteral(x.text), y: readLiteral(y.text) }))
-  const bad = points.find(
-    ({ x, y }) => !x || !y || x.dimension !== points[0]?.x?.dimension || y.dimension !== points[0]?.y?.dimension,
-  )
+  const [first] = points
+  const bad = points.find(({ x, y }) => !isAlike(x, first?.x) || !isAlike(y, first?.y))
   const xs = points.map(({ x }) => x?.si ?? Number.NaN)
   const falling = points.findIndex((_, index) => index > 0 && !((xs[index] ?? 0) > (xs[index - 1] ?? 0)))
   if (bad || points.length < 2 || falling > 0) {
@@ -134,9 +133,16 @@ function planTable(
     })
     return
   }
-  const from = points[0]?.x?.dimension
-  const to = points[0]?.y?.dimension
-  if (!from || !to) return
+  if (!first?.x || !first.y) return
+  const kinds = {
+    from: first.x.dimension,
+    to: first.y.dimension,
+    ...(first.x.point ? { fromPoint: true } : {}),
+    ...(first.y.point ? { toPoint: true } : {}),
+  }
   const y = points.map(point => point.y?.si ?? Number.NaN)
-  draft.names.set(key, { kind: 'points', key, name: statement.name.text, block, from, to, x: xs, y, place })
+  draft.names.set(key, { kind: 'points', key, name: statement.name.text, block, kinds, x: xs, y, place })
 }
+
+const isAlike = (a: Literal | undefined, b: Literal | undefined): boolean =>
+  a !== undefined && a.dimension === b?.dimension && a.point === b.point

@@ -57,7 +57,8 @@ function planFormula(stage: Stage, step: Omit<FormulaStep, 'kind'>): Entity {
   const sound = soundStep(stage, step.formula)
   if (sound.result.kind !== 'value') throw moduleFault(stage, `\`${step.name}\` is not a number`)
   const { formula, operands, compiled } = sound
-  const gives = declare(stage, { ...step, dimension: sound.result.dimension, to: formula.to })
+  const { dimension, point } = sound.result
+  const gives = declare(stage, { ...step, dimension, point, to: formula.to })
   pushOp(stage.draft, stage, slots => {
     slots[gives.slot] = compiled(slots)
   })
@@ -133,6 +134,7 @@ function planHanded(stage: Stage, step: Omit<TakeStep | CarriedStep, 'kind'> & {
   const gives = declare(stage, {
     ...step,
     dimension: step.from.dimension,
+    point: step.from.point,
     same: step.from,
     to: step.unit ? undefined : step.from.unit,
   })
@@ -173,9 +175,12 @@ function planWhen(stage: Stage, step: WhenStep): void {
     return
   }
   const test = truthOf(stage, condition.formula)
-  addLine(stage, { kind: 'branch', test, guards, says, place, ...rows })
-  planSteps(guardedBy(stage, test.slot, 1), step.yes)
-  planSteps(guardedBy(stage, test.slot, 0), step.no)
+  const yes = guardedBy(stage, test.slot, 1)
+  const no = guardedBy(stage, test.slot, 0)
+  const sides = [yes, no].flatMap(side => side.guards.slice(guards.length))
+  addLine(stage, { kind: 'branch', test: { ...test, sides }, guards, says, place, ...rows })
+  planSteps(yes, step.yes)
+  planSteps(no, step.no)
 }
 
 /** The same stage, evaluated only where the truth in a slot is `is`. */

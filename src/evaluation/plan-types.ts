@@ -1,5 +1,5 @@
 import type { Diagnostic, Place } from '../diagnostic/diagnostic.ts'
-import type { Compiled, Formula } from '../formula/types.ts'
+import type { Compiled, Formula, Kind } from '../formula/types.ts'
 import type { Solved } from '../modules/method.ts'
 import type { Caution, Comparison, Limit, Module, SolveStep } from '../modules/module.ts'
 import type { Citation } from '../modules/sources.ts'
@@ -60,8 +60,8 @@ export interface Points {
   readonly key: string
   readonly name: string
   readonly block: number
-  readonly from: Dimension
-  readonly to: Dimension
+  /** Dimensions of both columns, and whether they hold temperatures on a scale. */
+  readonly kinds: Omit<Extract<Kind, { kind: 'table' }>, 'kind'>
   readonly x: readonly number[]
   readonly y: readonly number[]
   readonly place: Place
@@ -131,6 +131,8 @@ export interface PlannedBranch extends PlannedBase {
     readonly operands: Operands
     readonly slot: number
     readonly compiled: Compiled
+    /** The guards of both sides. */
+    readonly sides: readonly number[]
   }
   /** Words decide: which side, and why. */
   readonly chosen?: { readonly holds: boolean; readonly because: string }
@@ -167,14 +169,13 @@ export interface PlannedCheck extends PlannedBase {
 
 export type PlannedLine = PlannedFormula | PlannedLook | PlannedBranch | PlannedSolve | PlannedCheck
 
-/** A condition made ready: known at once, or a slot of truth. */
-export type Judged = { readonly known: boolean } | { readonly slot: number }
+/** A condition made ready: known at once, or a slot of truth with the numbers it rests on. */
+export type Judged = { readonly known: boolean } | { readonly slot: number; readonly operands: readonly Entity[] }
 
 export interface PlannedLimit {
   readonly limit: Limit
   readonly judged: Judged
   readonly place: Place
-  readonly operands: readonly Entity[]
 }
 
 export interface PlannedSecond {
@@ -194,6 +195,7 @@ export interface PlannedSecond {
 
 /** An input as the author gave it, or as its default says. */
 export interface PlannedGiven {
+  /** As it is known outside the block: `edges`; a row's `material_2`. */
   readonly name: string
   readonly symbol: string
   readonly says: string
@@ -203,7 +205,7 @@ export interface PlannedGiven {
   readonly taken: boolean
   readonly row?: Row
   readonly place: Place
-  /** Range words for the passport: the input's limits as the module states them. */
+  /** Set where the author wrote a formula: the line that works it out. */
   readonly line?: PlannedFormula
 }
 

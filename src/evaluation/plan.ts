@@ -1,7 +1,7 @@
-import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import type { Module } from '../modules/module.ts'
 import type { Notebook } from '../notebook/types.ts'
-import { type Definition, define } from './define.ts'
+import { define } from './define.ts'
+import type { Definition } from './definition.ts'
 import { type Draft, newDraft, stopKey } from './draft.ts'
 import { order } from './order.ts'
 import { planAssumption } from './plan-assumption.ts'
@@ -9,6 +9,7 @@ import { planInput } from './plan-input.ts'
 import { planModule } from './plan-module.ts'
 import { planStatement } from './plan-statement.ts'
 import type { Plan } from './plan-types.ts'
+import { saidWhole } from './said-whole.ts'
 
 /**
  * Names, dimensions and order of a whole notebook, before any number: every formula is proved and compiled once.
@@ -17,13 +18,14 @@ import type { Plan } from './plan-types.ts'
 export function plan(notebook: Notebook, modules: readonly Module[]): Plan {
   const defined = define(notebook, modules)
   const ordered = order(defined.definitions, notebook)
-  const draft = newDraft(notebook)
+  const draft = newDraft(notebook, defined.lost)
   draft.diagnostics.push(...notebook.diagnostics, ...defined.diagnostics, ...ordered.diagnostics)
   for (const [key, fault] of [...defined.broken, ...ordered.rings]) draft.broken.set(key, fault)
   for (const definition of ordered.order) planDefinition(draft, definition)
-  const { system, ops, blocks, names, ranges, trail, broken } = draft
+  const { system, ops, blocks, names, ranges, trail } = draft
   const start = Float64Array.from(draft.start)
-  const diagnostics = withStops(draft)
+  const broken = new Map([...defined.lost, ...draft.broken])
+  const diagnostics = saidWhole(draft)
   return { notebook, system, slots: start.length, start, ops, blocks, names, ranges, trail, broken, diagnostics }
 }
 
@@ -39,16 +41,11 @@ function planDefinition(draft: Draft, definition: Definition): void {
       planStatement(draft, definition)
       return
     case 'module': {
-      const cause = definition.uses.map(use => draft.broken.get(use.name)).find(fault => fault !== undefined)
+      const cause =
+        draft.broken.get(definition.key) ??
+        definition.uses.map(use => draft.broken.get(use.name)).find(fault => fault !== undefined)
       if (cause) stopKey(draft, definition.key, cause)
       else planModule(draft, definition)
     }
   }
-}
-
-function withStops(draft: Draft): Diagnostic[] {
-  return draft.diagnostics.map(fault => {
-    const stops = draft.stopped.get(fault)
-    return stops ? { ...fault, stops } : fault
-  })
 }

@@ -1,3 +1,4 @@
+import { isAtMost } from '../quantity/tolerance.ts'
 import type { Shown } from '../quantity/types.ts'
 import type { PlannedAssume, PlannedAssumption, Typed } from './plan-types.ts'
 import { type PrintContext, shownOf, siOf } from './print-context.ts'
@@ -22,7 +23,7 @@ function rowOf(
   const range = row.range && {
     from: asTyped(row.range.from),
     to: asTyped(row.range.to),
-    inside: si >= row.range.from.si && si <= row.range.to.si,
+    inside: isAtMost(row.range.from.si, si) && isAtMost(si, row.range.to.si),
   }
   const measured = typeof row.measured === 'object' ? asTyped(row.measured) : row.measured
   return {

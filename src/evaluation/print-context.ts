@@ -16,6 +16,10 @@ export interface PrintContext {
   readonly printed: Map<Entity, Shown>
 }
 
+/** Whether there is something to print: words, or a finite number. */
+export const isKnown = (context: PrintContext, value: Entity | string): boolean =>
+  typeof value === 'string' || Number.isFinite(siOf(context, value))
+
 export const siOf = (context: PrintContext, entity: Entity): number => context.results.slots[entity.slot] ?? Number.NaN
 
 /** Digits of a value in a unit where they are exact: the author's own, a table's, or those of a line that only hands them on. */
@@ -23,11 +27,7 @@ export function exactOf(context: PrintContext, entity: Entity, unit: Unit = enti
   const { results } = context
   const own = context.printed.get(entity)
   if (own?.exact && own.unit.text === unit.text) return own.digits
-  return exactDigits(entity, {
-    si: siOf(context, entity),
-    start: results.plan.start[entity.slot] ?? Number.NaN,
-    unit,
-  })
+  return exactDigits(entity, { si: siOf(context, entity), start: results.plan.start, unit })
 }
 
 /** A value as it stands away from its own line: exact digits, its own line's digits, or the notebook's figures. */

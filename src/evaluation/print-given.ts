@@ -1,22 +1,19 @@
-import { anchorOf } from './anchors.ts'
+import { givenAnchor } from './anchors.ts'
 import type { PlannedCalc, PlannedGiven, Row } from './plan-types.ts'
-import { type PrintContext, shownOf, siOf } from './print-context.ts'
+import { isKnown, type PrintContext, shownOf } from './print-context.ts'
 import type { GivenRow } from './workings.ts'
 
 /** The Given table of a calc block: inputs that have a value, rows of lists one by one. */
 export function printGiven(context: PrintContext, block: PlannedCalc): GivenRow[] {
-  return block.given
-    .filter(({ value }) => typeof value === 'string' || Number.isFinite(siOf(context, value)))
-    .map(given => rowOf(context, block, given))
+  return block.given.filter(({ value }) => isKnown(context, value)).map(given => rowOf(context, block, given))
 }
 
 function rowOf(context: PrintContext, block: PlannedCalc, given: PlannedGiven): GivenRow {
   const { name, symbol, says, value, taken, place, row } = given
   const blockName = context.results.plan.notebook.blocks[block.index]?.name.text ?? ''
-  const outside = row && typeof value === 'string' ? `${name}_${row.index + 1}` : name
   return {
-    id: anchorOf(`${blockName}.${outside}`),
-    name: outside,
+    id: givenAnchor(blockName, given),
+    name,
     symbol,
     says,
     value: typeof value === 'string' ? value : shownOf(context, value),
@@ -40,10 +37,8 @@ function fromOf(context: PrintContext, given: PlannedGiven): { from: string; to?
     const origin = numbering.lines.get(given.line)
     return origin ? { from: origin.number, to: origin.id } : { from: 'worked out' }
   }
-  const origin = given.word
-    ? numbering.assumptions.get(given.word.key)
-    : typeof given.value === 'string' || !given.value.same
-      ? undefined
-      : numbering.origins.get(given.value.same)
-  return origin ? { from: origin.number, to: origin.id } : { from: 'typed here' }
+  const { word, value } = given
+  const same = typeof value === 'string' ? undefined : value.same
+  const origin = word ? numbering.assumptions.get(word.key) : same && numbering.origins.get(same)
+  return origin ? { from: origin.number, to: origin.id } : { from: same?.key ?? 'typed here' }
 }

@@ -1,11 +1,10 @@
 import type { Citation } from '../modules/sources.ts'
 import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
-import { satisfied } from './judge-blocks.ts'
 import { literalOf } from './literal.ts'
 import type { PlannedBranch, PlannedFormula, PlannedLine, PlannedSolve } from './plan-types.ts'
 import { printCheck } from './print-check.ts'
-import { type PrintContext, printedOf, shownOf, siOf } from './print-context.ts'
+import { type PrintContext, printedOf, shownOf } from './print-context.ts'
 import { printFormula, printTruth } from './print-formula.ts'
 import { rowForPrint } from './print-given.ts'
 import { printLook } from './print-look.ts'
@@ -30,7 +29,7 @@ export const pick = (lines: readonly PlannedLine[], printed: ReadonlyMap<Planned
 
 function printLine(context: PrintContext, line: PlannedLine): Line | undefined {
   const origin = context.numbering.lines.get(line)
-  if (!origin || !hasValues(context, line)) return undefined
+  if (!origin) return undefined
   const base = {
     ...origin,
     says: line.says,
@@ -56,13 +55,6 @@ export type Base = Pick<Line, 'id' | 'number' | 'says' | 'reference' | 'row' | '
 
 export function referenceOf(source: Citation | undefined): { reference?: Reference } {
   return source ? { reference: { key: source.key, at: source.at } } : {}
-}
-
-function hasValues(context: PrintContext, line: PlannedLine): boolean {
-  if (line.kind === 'formula' || line.kind === 'look') return Number.isFinite(siOf(context, line.gives))
-  if (line.kind === 'solve') return line.gives.every(({ entity }) => Number.isFinite(siOf(context, entity)))
-  if (line.kind === 'check') return satisfied(line, context.results.slots) !== undefined
-  return !line.test || Number.isFinite(context.results.slots[line.test.slot])
 }
 
 function formulaLine(context: PrintContext, line: PlannedFormula, base: Base): FormulaLine {

@@ -96,7 +96,7 @@ function outputsData(results: Results, block: string, lines: readonly Line[]) {
   const outputs: Record<string, ReturnType<typeof valueData> & { says: string; step: string }> = {}
   const add = (name: string, shown: Shown, about: { says: string; step: string }): void => {
     const entity = entityOf(results, `${block}.${name}`)
-    if (entity) outputs[name] = { ...valueData(results, entity, shown), ...about }
+    if (entity?.origin === 'step') outputs[name] = { ...valueData(results, entity, shown), ...about }
   }
   for (const line of lines) {
     if (line.kind === 'formula' || line.kind === 'look')

@@ -1,6 +1,6 @@
-import { reached } from './anchors.ts'
-import type { PlannedLine } from './plan-types.ts'
-import type { PrintContext } from './print-context.ts'
+import { givenAnchor } from './anchors.ts'
+import type { PlannedCalc, PlannedGiven, PlannedLine } from './plan-types.ts'
+import { isKnown, type PrintContext } from './print-context.ts'
 import { usedBy } from './used-by.ts'
 import type { Workings } from './workings.ts'
 
@@ -9,30 +9,29 @@ type Users = Map<string, { readonly id: string; readonly number: string }[]>
 /** By key of a value or word: the printed lines and given rows that use it, in the package's order. */
 export function usersOf(context: PrintContext): Workings['users'] {
   const users: Users = new Map()
-  const { results, numbering } = context
-  for (const block of results.plan.blocks) {
+  for (const block of context.results.plan.blocks) {
     if (!block || block.kind === 'assume') continue
-    if (block.kind === 'calc') {
-      const number = numbering.blocks[block.index] ?? ''
-      for (const { value, word, line } of block.given) {
-        const id = typeof value === 'string' ? '' : (numbering.origins.get(value)?.id ?? '')
-        if (word)
-          add(users, word.key, {
-            id: id || `b-${context.results.plan.notebook.blocks[block.index]?.name.text}`,
-            number,
-          })
-        else if (typeof value !== 'string' && value.same && !line) add(users, value.same.key, { id, number })
-      }
-    }
+    if (block.kind === 'calc') for (const given of block.given) addGiven(context, users, { block, given })
     const second = block.kind === 'calc' ? (block.second?.lines ?? []) : []
     for (const line of [...block.lines, ...second]) addLine(context, users, line)
   }
   return users
 }
 
+/** A row that takes a value or word over unchanged; a row that is worked out is used by its line. */
+function addGiven(context: PrintContext, users: Users, at: { block: PlannedCalc; given: PlannedGiven }): void {
+  const { block, given } = at
+  const { value, word, line, taken } = given
+  const used = typeof value === 'string' ? word : value.same
+  if (!used || line || taken || !isKnown(context, value)) return
+  const { numbering, results } = context
+  const id = givenAnchor(results.plan.notebook.blocks[block.index]?.name.text ?? '', given)
+  add(users, used.key, { id, number: numbering.blocks[block.index] ?? '' })
+}
+
 function addLine(context: PrintContext, users: Users, line: PlannedLine): void {
   const origin = context.numbering.lines.get(line)
-  if (!origin || !reached(line, context.results.slots)) return
+  if (!origin) return
   for (const entity of usedBy(line)) add(users, entity.key, origin)
 }
 
