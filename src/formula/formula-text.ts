@@ -188,7 +188,7 @@ function power(left: Text, right: Text): Text {
   return {
     text: `${base.text}^${exponent.text}`,
     strength: strength.power,
-    ...(base === left && left.startsWithUnit && { startsWithUnit: true }),
+    ...(left.startsWithUnit && { startsWithUnit: true }),
   }
 }
 

@@ -63,6 +63,7 @@ describe('formula text', () => {
     ['a/(2 m)', 'a / (2 m)'],
     ['(2 kN) * m', '(2 kN) * m'],
     ['2 kN * x', '2 kN * x'],
+    ['(1.5 W/m)/((N/mm^2)^a)', '(1.5 W/m) / (N/mm^2)^a'],
     ['-(5 degC)', '-(5 degC)'],
     ['-5 degC', '-5 degC'],
     ['x/(N/mm²)', 'x / (N/mm^2)'],
