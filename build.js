@@ -1,51 +1,131 @@
-// Builds dist/: the program and library bundled, the types, and the files that sheets and `start` read.
+// Builds dist/: the program and library bundled, the types, the files that sheets and `start` read, and the licences of what went in.
+// `--bench` builds the bench instead, into out/bench. `--no-types` leaves the types out.
 import { execFileSync } from 'node:child_process'
-import { cpSync, mkdirSync, readdirSync, rmSync } from 'node:fs'
-import { join } from 'node:path'
+import {
+  chmodSync,
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs'
+import { basename, dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 
 const root = fileURLToPath(new URL('.', import.meta.url))
-const dist = join(root, 'dist')
-rmSync(dist, { recursive: true, force: true })
+const modules = join(root, 'node_modules')
+const bench = process.argv.includes('--bench')
+const types = !process.argv.includes('--no-types')
+// Made whole under another name and then renamed, so that nothing ever finds half a dist/.
+const stage = mkdtempSync(join(root, '.build-'))
 
-await build({
-  absWorkingDir: root,
-  entryPoints: {
-    command: 'src/command/main.ts',
-    index: 'src/index.ts',
-    'remark-undercroft': 'src/remark-undercroft.ts',
-    ...(process.argv.includes('--bench') ? { bench: 'test/bench/main.ts' } : {}),
-  },
-  outdir: 'dist',
-  bundle: true,
-  splitting: true,
-  format: 'esm',
-  platform: 'node',
-  target: 'node20',
-  // These find files beside themselves, so they stay packages of their own.
-  external: ['puppeteer-core', '@sparticuz/chromium', 'tar-fs', 'write-file-atomic'],
-  banner: {
-    js: "import { createRequire as undercroftRequire } from 'node:module'; const require = undercroftRequire(import.meta.url);",
-  },
-  legalComments: 'none',
-  logLevel: 'warning',
-})
+try {
+  const inputs = await bundle()
+  const packages = new Set([...inputs.map(packageOf), ...copyAssets()])
+  packages.delete(undefined)
+  writeFileSync(join(stage, 'THIRD-PARTY.txt'), thirdParty([...packages].sort()))
+  if (types && !bench) declareTypes()
+  putInPlace(join(root, bench ? 'out/bench' : 'dist'))
+} finally {
+  rmSync(stage, { recursive: true, force: true })
+}
 
-for (const folder of ['templates']) cpSync(join(root, folder), join(dist, folder), { recursive: true })
-mkdirSync(join(dist, 'fonts'))
-const katex = join(root, 'node_modules/katex/dist')
-cpSync(join(katex, 'katex.min.css'), join(dist, 'templates', 'katex.min.css'))
-for (const name of readdirSync(join(katex, 'fonts')))
-  if (name.endsWith('.woff2')) cpSync(join(katex, 'fonts', name), join(dist, 'fonts', name))
-const faces = join(root, 'node_modules/@fontsource/source-serif-4/files')
-const wanted = /-(?:latin|latin-ext|greek)-(?:400-normal|400-italic|600-normal|700-normal)\.woff2$/
-for (const name of readdirSync(faces)) if (wanted.test(name)) cpSync(join(faces, name), join(dist, 'fonts', name))
+async function bundle() {
+  const { metafile } = await build({
+    absWorkingDir: root,
+    entryPoints: {
+      command: 'src/command/main.ts',
+      index: 'src/index.ts',
+      'remark-undercroft': 'src/remark-undercroft.ts',
+      ...(bench ? { bench: 'test/bench/main.ts' } : {}),
+    },
+    outdir: stage,
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20.11',
+    // Names stay, so that a reported stack can be read.
+    minifyWhitespace: true,
+    minifySyntax: true,
+    // For Node, yaml gives CommonJS, of which nothing can be left out.
+    alias: { yaml: join(modules, 'yaml/browser/index.js') },
+    // These find files beside themselves, so they stay packages of their own.
+    external: ['puppeteer-core', '@sparticuz/chromium', 'tar-fs'],
+    banner: {
+      js: "import { createRequire as undercroftRequire } from 'node:module'; const require = undercroftRequire(import.meta.url);",
+    },
+    legalComments: 'none',
+    logLevel: 'warning',
+    metafile: true,
+  })
+  return Object.values(metafile.outputs).flatMap(output => Object.keys(output.inputs))
+}
 
-if (!process.argv.includes('--no-types')) {
-  execFileSync(
-    process.execPath,
-    [join(root, 'node_modules/typescript/bin/tsc'), '-p', join(root, 'tsconfig.types.json')],
-    { stdio: 'inherit' },
-  )
+/** Copies templates, styles and fonts; returns the folders of the packages they come from. */
+function copyAssets() {
+  cpSync(join(root, 'templates'), join(stage, 'templates'), { recursive: true })
+  mkdirSync(join(stage, 'fonts'))
+  const katex = join(modules, 'katex')
+  cpSync(join(katex, 'dist/katex.min.css'), join(stage, 'templates/katex.min.css'))
+  copyFonts(join(katex, 'dist/fonts'), /\.woff2$/)
+  const faces = join(modules, '@fontsource/source-serif-4')
+  copyFonts(join(faces, 'files'), /-(?:latin|latin-ext|greek)-(?:400-normal|400-italic|600-normal|700-normal)\.woff2$/)
+  return [katex, faces]
+}
+
+function copyFonts(folder, wanted) {
+  for (const name of readdirSync(folder)) if (wanted.test(name)) cpSync(join(folder, name), join(stage, 'fonts', name))
+}
+
+/** The folder of the package that a file of the bundle comes from; nothing for our own. */
+function packageOf(input) {
+  return /^(.*node_modules\/(?:@[^/]+\/)?[^/]+)\//.exec(join(root, input))?.[1]
+}
+
+/** The licence of every package that went in, in the package's own words. Throws where a package has none. */
+function thirdParty(folders) {
+  const head = `undercroft holds parts of these ${folders.length} packages, each under its own licence.\n`
+  return [head, ...folders.map(licenceOf)].join(`\n${'='.repeat(80)}\n`)
+}
+
+function licenceOf(folder) {
+  const facts = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'))
+  const { name, version, license = facts.licenses?.[0]?.type } = facts
+  const files = readdirSync(folder).filter(file => /^(?:licen[cs]e|notice|copying)(?:[.-].*)?$/i.test(file))
+  const texts = files.sort().map(file => readFileSync(join(folder, file), 'utf8').trim())
+  return [`${name} ${version} (${license})`, ...(texts.length > 0 ? texts : [statedMit(facts, license)])]
+    .join('\n\n')
+    .concat('\n')
+}
+
+/** The text that a package refers to when it states MIT and its author and holds no licence file. */
+function statedMit({ name, author }, license) {
+  const holder = typeof author === 'object' ? author.name : author
+  if (license !== 'MIT' || !holder) throw new Error(`${name} comes without a licence`)
+  const text = readFileSync(join(modules, 'unified/license'), 'utf8')
+  return text.replace(/^Copyright \(c\).*$/m, `Copyright (c) ${holder}`).trim()
+}
+
+function declareTypes() {
+  const tsc = join(modules, 'typescript/bin/tsc')
+  const to = ['-p', join(root, 'tsconfig.types.json'), '--outDir', join(stage, 'types')]
+  execFileSync(process.execPath, [tsc, ...to], { stdio: 'inherit' })
+}
+
+function putInPlace(target) {
+  const old = join(dirname(stage), `${basename(stage)}-old`)
+  mkdirSync(dirname(target), { recursive: true })
+  try {
+    renameSync(target, old)
+  } catch (thrown) {
+    if (thrown.code !== 'ENOENT') throw thrown
+  }
+  chmodSync(stage, 0o755)
+  renameSync(stage, target)
+  rmSync(old, { recursive: true, force: true })
 }

@@ -51,7 +51,6 @@ const homes: Readonly<Record<string, readonly string[]>> = {
   'fastest-levenshtein': ['diagnostic'],
   commander: ['command'],
   picocolors: ['command'],
-  'write-file-atomic': ['command'],
   'node:fs': ['command', 'sheets'],
   'node:fs/promises': ['command', 'sheets'],
   'node:os': ['command', 'sheets/pdf'],
@@ -63,7 +62,7 @@ const homes: Readonly<Record<string, readonly string[]>> = {
   'node:stream/promises': ['sheets/pdf'],
   'node:child_process': ['sheets/pdf'],
   'node:util': ['sheets/pdf'],
-  'node:module': ['sheets/pdf'],
+  'node:module': ['command', 'sheets/pdf'],
 }
 
 interface Import {

@@ -1,37 +1,53 @@
 import { diagnosticData } from '../diagnostic/diagnostic-data.ts'
+import { printable } from '../diagnostic/printable.ts'
 import type { CheckLine, Line, Workings } from '../evaluation/workings.ts'
 import { plainNumber } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
 import { unitText } from '../quantity/unit.ts'
 import { columns } from './columns.ts'
+import { countOf, plural } from './count-of.ts'
 import { type Evaluated, evaluateFile } from './evaluated.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
-import { plural, sayDiagnostics } from './say-diagnostics.ts'
+import { sayDiagnostics } from './say-diagnostics.ts'
+import { Stopped } from './stopped.ts'
 import type { Terminal } from './terminal.ts'
 
-/** `check FILE...`: diagnostics and the summary of checks. The worst status of all files. */
+interface CheckOptions {
+  readonly format: 'text' | 'json'
+}
+
+/** `check FILE...`: diagnostics and the summary of checks. A file that cannot be read keeps no other from being checked. */
 export async function check(
   terminal: Terminal,
   files: readonly string[],
-  options: { readonly format: 'text' | 'json' },
+  { format }: CheckOptions,
 ): Promise<ExitStatus> {
-  const all: { path: string; evaluated: Evaluated }[] = []
-  for (const path of files) all.push({ path, evaluated: await evaluateFile(path) })
-  if (options.format === 'json')
-    terminal.answer(
-      JSON.stringify(
-        all.map(({ evaluated }) => dataOf(evaluated)),
-        null,
-        2,
-      ),
-    )
-  else for (const { evaluated } of all) sayFile(terminal, evaluated)
-  const statuses = all.map(({ evaluated }) => evaluated.status)
-  return (
-    statuses.find(status => status === exitStatus.notebook) ??
-    statuses.find(status => status === exitStatus.check) ??
-    exitStatus.well
-  )
+  if (files.filter(file => file === '-').length > 1)
+    throw new Stopped(exitStatus.called, 'Standard input can be read once: give `-` once')
+  const data: object[] = []
+  const statuses: ExitStatus[] = []
+  for (const file of files) {
+    terminal.doing(`evaluating ${file}`)
+    const found = await evaluatedOr(file)
+    statuses.push(found.status)
+    if (format === 'json') data.push(dataOf(file, found))
+    else if (found instanceof Stopped) terminal.say(found.help ? `${found.message}\n${found.help}` : found.message)
+    else sayFile(terminal, found)
+  }
+  if (format === 'json') terminal.answer(JSON.stringify(data, null, 2))
+  return worstOf(statuses)
+}
+
+const evaluatedOr = (file: string): Promise<Evaluated | Stopped> =>
+  evaluateFile(file).catch((thrown: unknown) => {
+    if (thrown instanceof Stopped) return thrown
+    throw thrown
+  })
+
+/** A file that was not read outweighs an error, and an error a check that is not satisfied. */
+function worstOf(statuses: readonly ExitStatus[]): ExitStatus {
+  const order: readonly ExitStatus[] = [exitStatus.called, exitStatus.notebook, exitStatus.check]
+  return order.find(status => statuses.includes(status)) ?? exitStatus.well
 }
 
 interface Summed {
@@ -47,7 +63,9 @@ export function checksOf(workings: Workings): Summed[] {
   )
 }
 
-function dataOf({ notebook, workings, diagnostics }: Evaluated) {
+function dataOf(path: string, found: Evaluated | Stopped) {
+  if (found instanceof Stopped) return { path, unread: found.message, checks: [], diagnostics: [] }
+  const { notebook, workings, diagnostics } = found
   return {
     path: notebook.path,
     checks: checksOf(workings).map(({ block, check: line }) => ({
@@ -61,29 +79,40 @@ function dataOf({ notebook, workings, diagnostics }: Evaluated) {
   }
 }
 
-function sayFile(terminal: Terminal, { notebook, workings, diagnostics }: Evaluated): void {
+function sayFile(terminal: Terminal, evaluated: Evaluated): void {
+  const { notebook, workings, diagnostics } = evaluated
   sayDiagnostics(terminal, notebook, diagnostics)
   const checks = checksOf(workings)
-  if (checks.length === 0) {
-    terminal.answer(`${notebook.path}: no check was reached`)
-    return
-  }
-  const rows = checks.map(({ block, check: line }) => [
-    line.number,
-    block,
-    line.says,
-    line.demand ? shownText(line.demand) : '',
-    line.capacity ? shownText(line.capacity) : '',
-    line.ratio ? line.ratio.shown.digits : '',
-    line.satisfied ? 'satisfied' : 'NOT SATISFIED',
-  ])
-  const failing = checks.filter(({ check: line }) => !line.satisfied).length
-  const worst = Math.max(...checks.map(({ check: line }) => line.ratio?.value ?? 0))
-  terminal.answer(columns(['step', 'block', 'check', 'demand', 'capacity', 'ratio', 'result'], rows))
-  const verdict = failing === 0 ? 'all satisfied' : `${failing} not satisfied`
-  terminal.answer(
-    `${notebook.path}: ${plural(checks.length, 'check')}, ${verdict}${worst > 0 ? `, largest ratio ${worst.toFixed(3)}` : ''}`,
-  )
+  if (checks.length > 0) terminal.answer(tableOf(checks))
+  terminal.answer(`${printable(notebook.path)}: ${verdictOf(evaluated, checks)}`)
 }
 
+const tableOf = (checks: readonly Summed[]): string =>
+  columns(
+    ['step', 'block', 'check', 'demand', 'capacity', 'ratio', 'result'],
+    checks.map(({ block, check: line }) => [
+      line.number,
+      block,
+      line.says,
+      line.demand ? shownText(line.demand) : '',
+      line.capacity ? shownText(line.capacity) : '',
+      line.ratio ? line.ratio.shown.digits : '',
+      line.satisfied ? 'satisfied' : 'NOT SATISFIED',
+    ]),
+  )
+
 const shownText = ({ digits, unit }: Shown): string => `${plainNumber(digits)} ${unitText(unit)}`.trim()
+
+/** One line that never sounds better than it is: with errors, some check may not have been reached at all. */
+function verdictOf({ diagnostics, status }: Evaluated, checks: readonly Summed[]): string {
+  const faulty = status === exitStatus.notebook ? `${countOf(diagnostics).errors}; ` : ''
+  if (checks.length === 0) return `${faulty}no check was reached`
+  const failing = checks.filter(({ check: line }) => !line.satisfied).length
+  const reached = `${plural(checks.length, 'check')}${faulty ? ' reached' : ''}`
+  return `${faulty}${reached}, ${failing === 0 ? 'all satisfied' : `${failing} not satisfied`}${largestOf(checks)}`
+}
+
+function largestOf(checks: readonly Summed[]): string {
+  const ratios = checks.flatMap(({ check: { ratio } }) => ratio ?? []).sort((a, b) => b.value - a.value)
+  return ratios[0] ? `, largest ratio ${ratios[0].shown.digits}` : ''
+}

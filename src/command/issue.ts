@@ -1,175 +1,113 @@
-import { basename, dirname, extname, join } from 'node:path'
-import { resultsData } from '../evaluation/results-data.ts'
-import { type Assets, assets } from '../sheets/assets.ts'
-import { finishPdf, type OpenBrowser, openBrowser, type PrintFailure } from '../sheets/pdf/index.ts'
-import { type Evaluated, evaluateFile } from './evaluated.ts'
+import { assets } from '../sheets/assets.ts'
+import { openBrowser, type PrintFailure } from '../sheets/pdf/index.ts'
+import { plural } from './count-of.ts'
+import { evaluateFile } from './evaluated.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
+import { isThere } from './is-there.ts'
+import { packageCommand } from './package-command.ts'
 import { packageDate } from './package-date.ts'
-import { type PackageTexts, packageTexts, type TextOptions } from './package-texts.ts'
-import { keepGuess, readGuess } from './page-guess.ts'
+import { type PackageFiles, packageFiles } from './package-files.ts'
+import { type ProvedPackage, provePackage } from './package-texts.ts'
+import { type PrintJob, printPdf } from './print-pdf.ts'
 import type { IssueOptions, Surroundings } from './program.ts'
-import { plural, sayDiagnostics } from './say-diagnostics.ts'
-import { sha256 } from './sha256.ts'
+import { sayDiagnostics } from './say-diagnostics.ts'
 import { Stopped } from './stopped.ts'
-import { writeOutput } from './write-output.ts'
-
-/** Fonts that may stand in a package: no face of the machine's. */
-const fonts = ['KaTeX_*', 'SourceSerif4*', 'Source Serif 4*']
+import { makeRoomFor, writeTogether } from './write-together.ts'
 
 /**
  * `issue FILE`: writes the package as PDF and HTML. A notebook with errors is written only as a draft, marked on every page and
  * under another name; without a browser the HTML is written all the same.
  */
 export async function issue(around: Surroundings, file: string, options: IssueOptions): Promise<ExitStatus> {
-  const { terminal } = around
+  const { terminal, untilStopped } = around
+  terminal.doing(`evaluating ${file}`)
   const evaluated = await evaluateFile(file)
+  const files = await packageFiles(file, options)
   sayDiagnostics(terminal, evaluated.notebook, evaluated.diagnostics)
-  const errors = evaluated.status === exitStatus.notebook
-  if (errors && !options.draft) {
+  if (evaluated.status === exitStatus.notebook && !options.draft) {
     terminal.say('Nothing was issued: a notebook with errors can only be printed with `--draft`')
+    for (const path of [files.html, files.pdf])
+      if (await isThere(path)) terminal.say(`\`${path}\` is of an earlier run and stays as it was`)
     return exitStatus.notebook
   }
-  const job: Job = {
-    around,
-    file,
-    options,
-    evaluated,
-    date: packageDate(evaluated.notebook.title, around.variables),
-    target: targetOf(file, options),
-  }
-  const [look, browser] = await Promise.all([assets(around.assets), options.htmlOnly ? undefined : browserFor(job)])
-  if (!browser?.ok) {
-    await writeHtml(job, textsFor(job, look))
-    if (browser) throw notPrinted(browser, job)
-    return evaluated.status
-  }
-  try {
-    await printAndWrite(job, textsFor(job, look, browser), browser)
-  } finally {
-    await browser.close()
-  }
+  const job = { around, file, evaluated, files, options, date: packageDate(evaluated.notebook.title, around.variables) }
+  const wanted = options.htmlOnly ? [files.html] : [files.html, files.pdf]
+  await untilStopped(signal => makeRoomFor(wanted, { help, signal }))
+  terminal.doing('composing the pages')
+  const proved = await proveJob(job)
+  await sayWritten(await untilStopped(signal => writeJob(proved, job, signal)), job)
   return evaluated.status
 }
 
-interface Job {
-  readonly around: Surroundings
-  readonly file: string
+interface Job extends PrintJob {
+  readonly files: PackageFiles
   readonly options: IssueOptions
-  readonly evaluated: Evaluated
-  readonly date: Date | undefined
-  /** Path of what is written, without its ending. */
-  readonly target: string
 }
 
-function targetOf(file: string, options: IssueOptions): string {
-  const name = file === '-' ? 'package' : basename(file, extname(file))
-  const folder = options.out ?? (file === '-' ? '.' : dirname(file))
-  return join(folder, options.draft ? `${name}-draft` : name)
+/** What was written, and why there is no PDF where one was wanted. */
+interface Written {
+  readonly html: string
+  readonly pdf?: string
+  readonly pages?: number
+  readonly lines: number
+  readonly closing: number
+  readonly failure?: PrintFailure
 }
 
-const browserFor = ({ around, options }: Job) =>
-  openBrowser({
-    variables: around.variables,
-    signal: around.signal,
-    ...(options.browser ? { browser: options.browser } : {}),
-  })
+const help = 'Name another folder with `--out FOLDER`'
 
-function textsFor(job: Job, look: Assets, browser?: OpenBrowser): PackageTexts {
-  const { around, file, options, evaluated, date } = job
-  const textOptions: TextOptions = {
+async function proveJob({ around, file, evaluated, options, date }: Job): Promise<ProvedPackage> {
+  const proved = provePackage(evaluated, {
     version: around.version,
-    command: commandOf(file, options),
+    command: packageCommand(file, options),
     draft: options.draft === true,
     paper: options.paper ?? evaluated.notebook.title.paper,
     date,
-    assets: look,
-    ...(browser ? { browser: browser.browser } : {}),
-  }
-  const texts = packageTexts(evaluated, textOptions)
-  const { lines, closing, failing } = texts.proof
-  if (closing < lines) {
-    const first = failing
-      .slice(0, 5)
-      .map(({ number, printed, recomputed }) => `  ${number}: printed ${printed}, recomputed ${recomputed}`)
-    throw new Error(`${lines - closing} of ${lines} printed lines do not close:\n${first.join('\n')}`)
-  }
-  for (const { tex, says } of texts.faults)
-    around.terminal.say(`A formula of the text could not be set: ${tex}\n${says}`)
-  return texts
-}
-
-/** The command as the record states it, without folders of this machine. */
-function commandOf(file: string, options: IssueOptions): string {
-  const words = ['undercroft', 'issue', file === '-' ? '-' : basename(file)]
-  if (options.draft) words.push('--draft')
-  if (options.paper) words.push('--paper', options.paper)
-  if (options.htmlOnly) words.push('--html-only')
-  return words.join(' ')
-}
-
-async function writeHtml(job: Job, texts: PackageTexts): Promise<void> {
-  const path = `${job.target}.html`
-  await writeOutput(path, texts.screen)
-  sayWritten(job, path, texts)
-}
-
-function sayWritten({ around }: Job, path: string, { proof }: PackageTexts): void {
-  around.terminal.answer(
-    `Wrote ${path} (${proof.closing} of ${plural(proof.lines, 'line')} ${proof.lines === 1 ? 'closes' : 'close'})`,
-  )
-}
-
-async function printAndWrite(job: Job, texts: PackageTexts, browser: OpenBrowser): Promise<void> {
-  const { around, file, evaluated } = job
-  const guess = await readGuess(file, around.variables)
-  const printed = await browser.print(texts.print, { fonts, ...(guess ? { guess } : {}) })
-  if (!printed.ok) {
-    await writeHtml(job, texts)
-    throw notPrinted(printed, job)
-  }
-  const { title } = evaluated.notebook
-  const finished = finishPdf(printed.pdf, {
-    title: [title.number, title.title].filter(Boolean).join(' '),
-    author: title.prepared,
-    language: title.language || 'en',
-    creator: `undercroft ${around.version}`,
-    date: job.date ?? new Date(0),
-    sha256: sha256(Buffer.from(`${around.version}\n${sha256(evaluated.bytes)}`)),
-    attachments: attachmentsOf(job),
+    assets: await assets(around.assets),
   })
-  await writeHtml(job, texts)
-  if (!finished.ok) throw notPrinted(finished, job)
-  await writeOutput(`${job.target}.pdf`, finished.pdf)
-  await keepGuess(file, around.variables, printed)
-  around.terminal.answer(`Wrote ${job.target}.pdf (${plural(printed.pages, 'page')})`)
+  for (const { tex, says } of proved.faults)
+    around.terminal.say(`A formula of the text could not be set and stands as typed: ${tex}\n${says}`)
+  return proved
 }
 
-function attachmentsOf({ around, file, evaluated }: Job) {
-  const name = file === '-' ? 'notebook.md' : basename(file)
-  const about = { tool: `undercroft ${around.version}`, path: name, sha256: sha256(evaluated.bytes) }
-  const data = JSON.stringify(resultsData(evaluated.results, evaluated.workings, about), null, 2)
-  return [
-    {
-      name,
-      bytes: evaluated.bytes,
-      mime: 'text/markdown',
-      relationship: 'Source' as const,
-      description: 'The notebook this package was made from',
-    },
-    {
-      name: 'results.json',
-      bytes: Buffer.from(`${data}\n`),
-      mime: 'application/json',
-      relationship: 'Data' as const,
-      description: 'Every value, step and check of this package',
-    },
-  ]
+async function writeJob(proved: ProvedPackage, job: Job, signal: AbortSignal): Promise<Written> {
+  const { around, files, options } = job
+  if (options.htmlOnly) return writeHtml(proved, job, signal)
+  around.terminal.doing('starting the browser')
+  const { variables } = around
+  const browser = await openBrowser({ variables, signal, ...(options.browser ? { browser: options.browser } : {}) })
+  if (!browser.ok) return { ...(await writeHtml(proved, job, signal)), failure: browser }
+  try {
+    around.terminal.doing('composing the pages')
+    const { screen, print } = proved.compose(browser.browser)
+    const printed = await printPdf(browser, print, job)
+    if (!printed.ok) return { ...(await writeHtml(proved, job, signal)), failure: printed }
+    const outputs = [
+      { path: files.html, bytes: screen },
+      { path: files.pdf, bytes: printed.pdf },
+    ]
+    await writeTogether(outputs, { help, signal })
+    return { ...files, pages: printed.pages, ...proved.count }
+  } finally {
+    await browser.close()
+  }
 }
 
-function notPrinted(failure: PrintFailure, job: Job): Stopped {
-  return new Stopped(
-    exitStatus.written,
-    `No PDF was written: ${failure.says}. The HTML file ${job.target}.html is complete.`,
-    failure.help,
-  )
+async function writeHtml(proved: ProvedPackage, { files: { html } }: Job, signal: AbortSignal): Promise<Written> {
+  signal.throwIfAborted()
+  await writeTogether([{ path: html, bytes: proved.compose().screen }], { help, signal })
+  return { html, ...proved.count }
+}
+
+async function sayWritten({ failure, ...written }: Written, { around, files, options }: Job): Promise<void> {
+  const { terminal } = around
+  const { html, pdf, pages = 0, lines, closing } = written
+  if (options.format === 'json') terminal.answer(JSON.stringify(written, null, 2))
+  else {
+    terminal.answer(`Wrote ${html} (${closing} of ${plural(lines, 'line')} ${lines === 1 ? 'closes' : 'close'})`)
+    if (pdf) terminal.answer(`Wrote ${pdf} (${plural(pages, 'page')})`)
+  }
+  if (!pdf && (await isThere(files.pdf)))
+    terminal.say(`\`${files.pdf}\` is of an earlier run and does not belong to this \`${html}\``)
+  if (failure) throw new Stopped(exitStatus.written, `No PDF was written: ${failure.says}`, failure.help)
 }

@@ -8,27 +8,47 @@ import { type PencilProof, pencilProof } from '../sheets/pencil/pencil-proof.ts'
 import type { Evaluated } from './evaluated.ts'
 import { sha256 } from './sha256.ts'
 
-/** The package's two HTML texts and what the pencil proof found on the page. */
-export interface PackageTexts extends Composed {
-  readonly proof: PencilProof
-}
-
 export interface TextOptions {
   readonly version: string
   readonly command: string
   readonly draft: boolean
   readonly paper: 'A4' | 'letter'
   readonly date: Date | undefined
-  readonly browser?: PackageRecord['browser']
   readonly assets: Assets
 }
 
-/** Composes the package, has the independent reader recompute its page, and composes it again with the count on its cover. */
-export function packageTexts(evaluated: Evaluated, options: TextOptions): PackageTexts {
+/** A package whose page was recomputed by the independent reader, to be composed with that count on its cover. */
+export interface ProvedPackage {
+  /** Formulas of the author's text that could not be set; they stand on the page as typed. */
+  readonly faults: Composed['faults']
+  readonly count: Pick<PencilProof, 'lines' | 'closing'>
+  /** Composes the package, naming the browser that prints it, if one does. */
+  readonly compose: (browser?: PackageRecord['browser']) => Composed
+}
+
+/** Composes the package and has the independent reader recompute its page. Throws where a printed line does not close: that is our fault. */
+export function provePackage(evaluated: Evaluated, options: TextOptions): ProvedPackage {
   const model = modelOf(evaluated, options)
-  const proof = pencilProof(compose(model, options.assets).screen)
+  const { screen, faults } = compose(model, options.assets)
+  const proof = pencilProof(screen)
+  refuseOpenLines(proof)
   const { lines, closing, notPencil } = proof
-  return { ...compose({ ...model, proof: { lines, closing, notPencil } }, options.assets), proof }
+  return {
+    count: { lines, closing },
+    faults,
+    compose: browser => {
+      const record = { ...model.record, ...(browser ? { browser } : {}) }
+      return compose({ ...model, record, proof: { lines, closing, notPencil } }, options.assets)
+    },
+  }
+}
+
+function refuseOpenLines({ lines, closing, failing }: PencilProof): void {
+  if (closing === lines) return
+  const first = failing
+    .slice(0, 5)
+    .map(({ number, printed, recomputed }) => `  ${number}: printed ${printed}, recomputed ${recomputed}`)
+  throw new Error(`${lines - closing} of ${lines} printed lines do not close:\n${first.join('\n')}`)
 }
 
 function modelOf(evaluated: Evaluated, options: TextOptions): PackageModel {
@@ -45,7 +65,6 @@ function modelOf(evaluated: Evaluated, options: TextOptions): PackageModel {
       title,
       ...codeOf(evaluated, module),
     })),
-    ...(options.browser ? { browser: options.browser } : {}),
   }
   return {
     // No folder of this machine goes into a package.

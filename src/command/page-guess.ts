@@ -1,38 +1,38 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises'
-import { homedir } from 'node:os'
 import { dirname, join, resolve } from 'node:path'
+import { usersCacheFolder } from '../sheets/pdf/cache-folder.ts'
 import type { PageNumbers } from '../sheets/pdf/index.ts'
 import { sha256 } from './sha256.ts'
 
+type Variables = Readonly<Record<string, string | undefined>>
+
 /** Where the page numbers of a notebook's last print are kept: a right guess saves a print, a wrong one does no harm. */
-function guessPath(notebook: string, variables: Readonly<Record<string, string | undefined>>): string {
-  const cache = variables.XDG_CACHE_HOME ?? join(homedir(), '.cache')
-  return join(cache, 'undercroft', 'pages', `${sha256(Buffer.from(resolve(notebook))).slice(0, 24)}.json`)
-}
+const guessPath = (notebook: string, variables: Variables): string =>
+  join(usersCacheFolder(variables), 'pages', `${sha256(Buffer.from(resolve(notebook))).slice(0, 24)}.json`)
 
 /** The last print's page numbers; nothing where they are not to be had. */
-export async function readGuess(
-  notebook: string,
-  variables: Readonly<Record<string, string | undefined>>,
-): Promise<PageNumbers | undefined> {
+export async function readGuess(notebook: string, variables: Variables): Promise<PageNumbers | undefined> {
   try {
-    const guess = JSON.parse(await readFile(guessPath(notebook, variables), 'utf8')) as PageNumbers
-    return Number.isInteger(guess.pages) && typeof guess.pageOf === 'object' ? guess : undefined
+    const guess: unknown = JSON.parse(await readFile(guessPath(notebook, variables), 'utf8'))
+    return isPageNumbers(guess) ? guess : undefined
   } catch {
     return undefined
   }
 }
 
+function isPageNumbers(guess: unknown): guess is PageNumbers {
+  if (typeof guess !== 'object' || guess === null || !('pages' in guess) || !('pageOf' in guess)) return false
+  const { pages, pageOf } = guess
+  if (typeof pageOf !== 'object' || pageOf === null) return false
+  return [pages, ...Object.values(pageOf)].every(page => Number.isInteger(page))
+}
+
 /** Keeps page numbers for the next print. A cache that cannot be written is no fault. */
-export async function keepGuess(
-  notebook: string,
-  variables: Readonly<Record<string, string | undefined>>,
-  numbers: PageNumbers,
-): Promise<void> {
+export async function keepGuess(notebook: string, variables: Variables, { pages, pageOf }: PageNumbers): Promise<void> {
   const path = guessPath(notebook, variables)
   try {
     await mkdir(dirname(path), { recursive: true })
-    await writeFile(path, JSON.stringify({ pages: numbers.pages, pageOf: numbers.pageOf }))
+    await writeFile(path, JSON.stringify({ pages, pageOf }))
   } catch {
     // The next print guesses nothing.
   }

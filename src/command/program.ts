@@ -1,6 +1,7 @@
 import { Command, CommanderError, Option } from 'commander'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import type { Terminal } from './terminal.ts'
+import type { Stoppable } from './until-stopped.ts'
 
 /** What a command needs of the process. */
 export interface Surroundings {
@@ -9,7 +10,7 @@ export interface Surroundings {
   /** Folder of the templates and fonts that came with the program. */
   readonly assets: string
   readonly variables: Readonly<Record<string, string | undefined>>
-  readonly signal: AbortSignal
+  readonly untilStopped: Stoppable
 }
 
 const notes = `
@@ -50,9 +51,7 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     .argument('[folder]', 'where to put it', '.')
     .description('lay down a starter notebook that issues as it stands')
     .addHelpText('after', '\nExample: undercroft start shelter')
-    .action(async (folder: string) =>
-      done(await (await import('./start.ts')).start(terminal, folder, `${around.assets}/templates`)),
-    )
+    .action(async (folder: string) => done(await (await import('./start.ts')).start(around, folder)))
 
   program
     .command('check')
@@ -72,6 +71,7 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     .addOption(new Option('--paper <size>', 'paper, in place of what the notebook says').choices(['A4', 'letter']))
     .option('--html-only', 'write the HTML file alone; needs no browser')
     .addOption(new Option('--browser <path>', 'the Chromium to print with').env('UNDERCROFT_BROWSER'))
+    .addOption(format(['text', 'json'], 'text'))
     .description('write the calculation package: a PDF and one self-contained HTML file')
     .addHelpText('after', '\nExample: undercroft issue shelter.md --out out')
     .action(async (file: string, options: IssueOptions) =>
@@ -107,4 +107,5 @@ export interface IssueOptions {
   readonly paper?: 'A4' | 'letter'
   readonly htmlOnly?: boolean
   readonly browser?: string
+  readonly format?: 'text' | 'json'
 }

@@ -1,38 +1,36 @@
-import { readFile } from 'node:fs/promises'
+import { createReadStream } from 'node:fs'
+import { limits } from '../notebook/limits.ts'
 import { exitStatus } from './exit-status.ts'
+import { reasonOf } from './reason-of.ts'
 import { Stopped } from './stopped.ts'
 
-/** The bytes of a file, or of standard input for `-`. Refuses what cannot be read, in words. */
-export async function readInput(path: string): Promise<Uint8Array> {
-  if (path === '-') return readStandardInput()
-  try {
-    return await readFile(path)
-  } catch (thrown) {
-    throw new Stopped(exitStatus.called, `\`${path}\` cannot be read: ${reasonOf(thrown)}`)
-  }
-}
+/** More than the reader takes, so that it is the reader that says how much too large a file is; and an end to a source that has none. */
+const most = 32 * limits.fileBytes
 
-async function readStandardInput(): Promise<Uint8Array> {
+/** Returns the bytes of a file, or of standard input for `-`. Refuses what cannot be read, in words. */
+export async function readInput(path: string): Promise<Uint8Array> {
   const chunks: Uint8Array[] = []
-  for await (const chunk of process.stdin) chunks.push(chunk)
+  let size = 0
+  try {
+    for await (const chunk of path === '-' ? process.stdin : createReadStream(path)) {
+      size += chunk.length
+      if (size > most) throw tooLarge(path)
+      chunks.push(chunk)
+    }
+  } catch (thrown) {
+    if (thrown instanceof Stopped) throw thrown
+    throw new Stopped(exitStatus.called, `${inputName(path)} cannot be read: ${reasonOf(thrown)}`)
+  }
   return Buffer.concat(chunks)
 }
 
-const reasons: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file or folder',
-  EISDIR: 'it is a folder, and a file is needed here',
-  ENOTDIR: 'a part of the path is not a folder',
-  EACCES: 'access is not permitted',
-  EPERM: 'access is not permitted',
-  EROFS: 'the disk is read-only',
-  ENOSPC: 'the disk is full',
-  EEXIST: 'something of that name is there already',
-  EDQUOT: 'the disk quota is used up',
-  EFBIG: 'the file is larger than is allowed here',
+function tooLarge(path: string): Stopped {
+  const [read, limit] = [most, limits.fileBytes].map(bytes => bytes / 1e6)
+  return new Stopped(
+    exitStatus.notebook,
+    `${inputName(path)} has more than ${read} MB; the limit of a notebook is ${limit} MB`,
+    'Name a notebook, or divide it into several',
+  )
 }
 
-/** Why the system refused, in words. */
-export function reasonOf(thrown: unknown): string {
-  const code = thrown instanceof Error && 'code' in thrown ? String(thrown.code) : ''
-  return reasons[code] ?? (thrown instanceof Error ? thrown.message : String(thrown))
-}
+const inputName = (path: string): string => (path === '-' ? 'Standard input' : `\`${path}\``)

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import { formatDiagnostic } from '../diagnostic/format-diagnostic.ts'
 import type { Notebook } from '../notebook/types.ts'
+import { countOf } from './count-of.ts'
 import type { Terminal } from './terminal.ts'
 
 /** Prints every diagnostic with its code frame, then a count. */
@@ -9,12 +10,7 @@ export function sayDiagnostics(terminal: Terminal, notebook: Notebook, diagnosti
   const { colour } = terminal
   for (const diagnostic of diagnostics)
     terminal.say(`${formatDiagnostic(diagnostic, { path, text, ...(colour ? { colour } : {}) })}\n`)
-  if (diagnostics.length > 0) terminal.say(countOf(diagnostics))
+  if (diagnostics.length === 0) return
+  const { errors, warnings } = countOf(diagnostics)
+  terminal.say(`${errors}, ${warnings}`)
 }
-
-function countOf(diagnostics: readonly Diagnostic[]): string {
-  const errors = diagnostics.filter(fault => fault.severity === 'error').length
-  return `${plural(errors, 'error')}, ${plural(diagnostics.length - errors, 'warning')}`
-}
-
-export const plural = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`

@@ -1,9 +1,15 @@
 import { constants } from 'node:fs'
 import { access, lstat, mkdir, mkdtemp, rmdir } from 'node:fs/promises'
 import { homedir, tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { isAbsolute, join } from 'node:path'
 import type { PrintEnvironment } from './print-environment.ts'
 import { systemCode } from './print-failure.ts'
+
+/** Returns the user's own folder for what can be made again; the XDG base directory specification has a path that is not absolute ignored. */
+export function usersCacheFolder({ XDG_CACHE_HOME, HOME }: PrintEnvironment['variables']): string {
+  const caches = XDG_CACHE_HOME && isAbsolute(XDG_CACHE_HOME) ? XDG_CACHE_HOME : join(HOME || homedir(), '.cache')
+  return join(caches, 'undercroft')
+}
 
 /**
  * Returns a folder that can be written and that nobody else can write: the one the caller named, else `undercroft` in the user's cache, else one in the
@@ -11,11 +17,8 @@ import { systemCode } from './print-failure.ts'
  */
 export async function chooseCacheFolder(environment: PrintEnvironment): Promise<string> {
   const { cacheFolder, variables } = environment
-  const users = join(variables.XDG_CACHE_HOME || join(variables.HOME || homedir(), '.cache'), 'undercroft')
-  for (const folder of cacheFolder === undefined ? [users] : [cacheFolder]) {
-    if (await canWrite(folder)) return folder
-  }
-  return temporaryCache()
+  const folder = cacheFolder ?? usersCacheFolder(variables)
+  return (await canWrite(folder)) ? folder : temporaryCache()
 }
 
 async function canWrite(folder: string): Promise<boolean> {

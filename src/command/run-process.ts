@@ -1,0 +1,51 @@
+import { readFileSync } from 'node:fs'
+import { dirname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { exitStatus } from './exit-status.ts'
+import { runProgram } from './program.ts'
+import { reasonOf } from './reason-of.ts'
+import { Stopped } from './stopped.ts'
+import { terminalOf } from './terminal.ts'
+import { untilStopped } from './until-stopped.ts'
+
+// The program is built into dist/, beside its templates and fonts.
+const assets = dirname(fileURLToPath(import.meta.url))
+const { version } = JSON.parse(readFileSync(join(assets, '..', 'package.json'), 'utf8')) as { version: string }
+const terminal = terminalOf({ stdout: process.stdout, stderr: process.stderr, lost }, process.env)
+
+process.on('uncaughtException', thrown => {
+  fault(thrown)
+  process.exit()
+})
+try {
+  process.exitCode = await runProgram(process.argv.slice(2), {
+    terminal,
+    version,
+    assets,
+    variables: process.env,
+    untilStopped,
+  })
+} catch (thrown) {
+  if (thrown instanceof Stopped) {
+    terminal.say(thrown.help ? `${thrown.message}\n${thrown.help}` : thrown.message)
+    process.exitCode = thrown.status
+  } else fault(thrown)
+} finally {
+  terminal.done()
+}
+
+function fault(thrown: unknown): void {
+  terminal.say(
+    `This is a fault of undercroft ${version} itself, not of your notebook. Please report it with the notebook.\n`,
+  )
+  terminal.say(thrown instanceof Error ? (thrown.stack ?? thrown.message) : String(thrown))
+  process.exitCode = exitStatus.bug
+}
+
+/** The answer is lost: whatever the command comes to, it did not reach the user. */
+function lost(thrown: Error): void {
+  terminal.say(`The answer cannot be printed: ${reasonOf(thrown)}`)
+  process.on('exit', () => {
+    process.exitCode = exitStatus.written
+  })
+}
