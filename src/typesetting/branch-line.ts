@@ -1,7 +1,7 @@
 import type { Element } from 'hast'
 import { h } from 'hastscript'
 import type { BranchLine } from '../evaluation/workings.ts'
-import { comparisonHtml } from './equation-html.ts'
+import { comparisonHtml } from './comparison-html.ts'
 import { prose } from './prose.ts'
 import type { Setting } from './setting.ts'
 import { says, stepFrame } from './step-frame.ts'

@@ -1,45 +1,35 @@
-import katex, { type TrustContext } from 'katex'
+import { boxWidths, type Widths } from './box-width.ts'
+import { katexTree } from './katex-tree.ts'
 
-/** A formula as KaTeX sets it: the MathML half, for readers of the page, and the visual half. */
+/** A formula as KaTeX sets it: the MathML half, for readers of the page, the visual half, and how wide it is. */
 export interface Rendered {
   readonly mathml: string
   readonly glyphs: string
+  readonly widths: Widths
 }
 
 export interface TexFault {
   readonly says: string
 }
 
-/** Links only within the page. */
-export const strictly = {
-  output: 'htmlAndMathml',
-  strict: 'error',
-  throwOnError: true,
-  trust,
-} as const
-
-/** Refuses rather than distrusts: KaTeX sets what it does not trust as red text. */
-function trust(context: TrustContext): boolean {
-  if (context.command === '\\href' && context.url.startsWith('#')) return true
-  throw new SyntaxError(`\`${context.command}\` is not set here, but for links within the page`)
-}
-
 const opening = '<span class="katex">'
 const half = '<span class="katex-html" aria-hidden="true">'
-const kept = 4000
+const kept = 8000
 const cache = new Map<string, Rendered>()
 
 /**
- * Sets TeX in inline style and returns both halves of KaTeX's markup. Refuses (throws) TeX that KaTeX does not
+ * Sets TeX in line and returns both halves of KaTeX's markup. Refuses (throws) TeX that KaTeX does not
  * accept in strict mode. Answers are kept by their TeX, which is all they depend on.
  */
 export function renderTex(tex: string, display = false): Rendered {
   const key = display ? `\\displaystyle{}${tex}` : tex
   const found = cache.get(key)
   if (found) return found
-  const html = katex.renderToString(key, strictly)
+  const tree = katexTree(key)
+  const html = tree.toMarkup()
   const cut = html.indexOf(half)
-  const rendered = { mathml: html.slice(opening.length, cut), glyphs: html.slice(cut, -'</span>'.length) }
+  const halves = { mathml: html.slice(opening.length, cut), glyphs: html.slice(cut, -'</span>'.length) }
+  const rendered = { ...halves, widths: boxWidths(tree) }
   if (cache.size >= kept) cache.clear()
   cache.set(key, rendered)
   return rendered

@@ -1,15 +1,12 @@
-import { spokenNumber, texNumber } from '../quantity/number-print.ts'
+import { spokenShown } from '../formula/spoken.ts'
+import { texNumber } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
-import { standsClose, unitSpoken, unitTex } from '../quantity/unit.ts'
+import { standsClose, unitTex } from '../quantity/unit.ts'
+import type { Typeset } from './substitution-tex.ts'
 
-/** TeX of a result: an equals sign, the number in bold, its unit upright. */
-export function resultTex(shown: Shown): string {
+/** A result: the number in bold, its unit upright. */
+export function resultOf(shown: Shown): Typeset {
   const unit = unitTex(shown.unit)
   const gap = unit && !standsClose(shown.unit) ? '\\;' : ''
-  return `=\\nobreak {\\mathbf{${texNumber(shown.digits)}}${gap}${unit}}`
-}
-
-/** The same in words. */
-export function spokenResult(shown: Shown): string {
-  return `equals ${spokenNumber(shown.digits)} ${unitSpoken(shown.unit)}`.trimEnd()
+  return { tex: `{\\mathbf{${texNumber(shown.digits)}}${gap}${unit}}`, spoken: spokenShown(shown) }
 }

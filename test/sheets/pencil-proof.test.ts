@@ -65,6 +65,7 @@ describe('pencil proof: one line', () => {
       '\\mathbf{0.75}\\;{\\mathrm{m}^{2}}',
     ],
     ['a fraction and a root', '\\sqrt{\\frac{2 \\times 9}{4}}', '\\mathbf{2.121}'],
+    ['thousands under a root', '\\sqrt{10\\,000}', '\\mathbf{100}'],
     ['a cube root', '\\sqrt[3]{27}', '\\mathbf{3}'],
     ['degrees', '\\sin(30{}^{\\circ})', '\\mathbf{0.5}'],
     ['an angle as result', '\\arctan(0.5)', '\\mathbf{26.57}{{}^{\\circ}}'],

@@ -45,7 +45,7 @@ function structure(tag: string, parts: readonly Element[]): Mark[] {
     case 'mfrac':
       return [{ kind: 'fraction', above: first, below: second }]
     case 'msqrt':
-      return [{ kind: 'root', of: parts.flatMap(withSpaces), degree: [] }]
+      return [{ kind: 'root', of: joinThousands(parts.flatMap(withSpaces)), degree: [] }]
     case 'mroot':
       return [{ kind: 'root', of: first, degree: second }]
     case 'msup':

@@ -1,9 +1,12 @@
+import katex from 'katex'
 import { describe, expect, it } from 'vitest'
 import { fittingSize } from '../../src/typesetting/fit-tex.ts'
-import { formulaWidth } from '../../src/typesetting/formula-width.ts'
+import { renderTex } from '../../src/typesetting/render-tex.ts'
+
+const formulaWidth = (tex: string) => renderTex(tex, true).widths
 
 // KaTeX_Main: figures are 0.5 em wide, a full stop 0.27778, a plus sign 0.77778 (fonts' own metrics)
-describe('formula-width', () => {
+describe('box-width', () => {
   it('counts every figure of a number', () => {
     expect(formulaWidth('1234').whole).toBeCloseTo(2, 6)
     expect(formulaWidth('0.0').whole).toBeCloseTo(1.27778, 5)
@@ -34,4 +37,16 @@ describe('fitting-size', () => {
     expect(fittingSize(wide)).toBeGreaterThanOrEqual(0.7)
     expect(fittingSize(`\\frac{${'1'.repeat(600)}}{2}`)).toBe(0.7)
   })
+})
+
+describe('katex-tree', () => {
+  it.each(['\\frac{a}{b}', '\\sqrt{x^{2}}', 'K_{a} = \\tan^{2}(45{}^{\\circ})', '\\href{#v-a}{2}'])(
+    '%s: the markup of KaTeX itself',
+    tex => {
+      const { mathml, glyphs } = renderTex(tex)
+      expect(`<span class="katex">${mathml}${glyphs}</span>`).toBe(
+        katex.renderToString(tex, { strict: 'error', trust: true }),
+      )
+    },
+  )
 })
