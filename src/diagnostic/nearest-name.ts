@@ -1,4 +1,4 @@
-import { distance } from 'fastest-levenshtein'
+import { slips } from './slips.ts'
 
 /**
  * Returns the candidate that `name` was most likely meant to be, or nothing where none is near: at most a third of the
@@ -16,12 +16,6 @@ export function nearestName(name: string, candidates: Iterable<string>): string 
     }
   }
   return best
-}
-
-/** Two letters exchanged are one slip, not two. */
-function slips(a: string, b: string): number {
-  const differs = distance(a, b)
-  return differs === 2 && [...a].sort().join('') === [...b].sort().join('') ? 1 : differs
 }
 
 const plain = (name: string): string =>

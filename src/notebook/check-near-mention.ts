@@ -1,11 +1,11 @@
-import { distance } from 'fastest-levenshtein'
+import { slips } from '../diagnostic/slips.ts'
 import { placeOf } from './lines.ts'
 import type { Stretch } from './mention-parts.ts'
 import { type MentionName, mentionNames } from './our-directives.ts'
 import { error, type Reading } from './reading.ts'
 
 const nearly = /(?<![\w\\:]):{1,2}([A-Za-z]{2,12})\[([A-Za-z][^\]\s[]{0,100})\]/g
-const slips = { value: 2, see: 1, cite: 1 } as const
+const mostSlips = { value: 2, see: 1, cite: 1 } as const
 
 /**
  * Reports text that is nearly a reference, `:values[roof.M]` or `::value[roof.M]`, where its bracket holds a name of this
@@ -27,4 +27,4 @@ export function checkNearMention(
 }
 
 const meantBy = (word: string): MentionName | undefined =>
-  mentionNames.find(name => distance(word.toLowerCase(), name) <= slips[name])
+  mentionNames.find(name => slips(word.toLowerCase(), name) <= mostSlips[name])

@@ -1,6 +1,8 @@
 import type { Place } from '../diagnostic/diagnostic.ts'
+import { nearestName } from '../diagnostic/nearest-name.ts'
 import { entryPlace } from './entry-parts.ts'
 import { error, type Reading } from './reading.ts'
+import { titleKeys } from './title-keys.ts'
 import type { Keyed, TitleBlock } from './types.ts'
 
 interface Where {
@@ -24,6 +26,9 @@ const placed = (key: string, { entries, place }: Where): Place => {
 function checkHasTitle({ title = '' }: Partial<TitleBlock>, where: Where): void {
   const entry = where.entries.find(({ key }) => key.text === 'title')
   if (title !== '' || (entry !== undefined && entry.value.kind !== 'scalar')) return
+  // A misspelled `title` has been reported as an unknown key.
+  if (where.entries.some(({ key }) => key.text !== 'title' && nearestName(key.text, titleKeys.keys()) === 'title'))
+    return
   const help = 'Write `title: Shelter roof and walls`'
   error(where.reading, 'front-matter-value', {
     place: placed('title', where),

@@ -1,4 +1,4 @@
-import type { Document } from 'yaml'
+import type { Document, YAMLError } from 'yaml'
 import { type InnerText, innerPlace } from './inner-text.ts'
 import { error, type Reading } from './reading.ts'
 import { yamlSentence } from './yaml-sentences.ts'
@@ -13,8 +13,8 @@ export function checkYamlSound(document: Document, inner: InnerText, reading: Re
     undefined,
   )
   if (first !== undefined) {
-    const [from, to] = first.pos
-    const rest = inner.text.slice(from).split(/\r?\n/, 1)[0] ?? ''
+    const { from, to } = causeOf(first, inner.text)
+    const rest = inner.text.slice(first.pos[0]).split(/\r?\n/, 1)[0] ?? ''
     const { rule, ...sentence } = yamlSentence(first, rest)
     error(reading, rule, { place: innerPlace(inner, from, to), ...sentence })
     return false
@@ -26,4 +26,29 @@ export function checkYamlSound(document: Document, inner: InnerText, reading: Re
   const says = `\`${mark[0]}\` divides documents of YAML; a block is one and has no such line`
   error(reading, 'yaml-feature', { place, says, help: 'Leave the line out' })
   return false
+}
+
+/** What is opened and not closed is missed only further on; the author must look where it was opened. */
+function causeOf({ code, message, pos }: YAMLError, text: string): { from: number; to: number } {
+  const [from, to] = pos
+  const quote = code === 'MISSING_CHAR' ? /^Missing closing (["'])quote/.exec(message)?.[1] : undefined
+  const bracket = code === 'BAD_INDENT' ? /[\]}]$/.exec(message)?.[0] : undefined
+  const opened =
+    quote !== undefined
+      ? text.lastIndexOf(quote, from - 1)
+      : bracket !== undefined
+        ? lastOpen(text.slice(0, from), { opening: bracket === ']' ? '[' : '{', closing: bracket })
+        : -1
+  return opened < 0 ? { from, to } : { from: opened, to: opened + 1 }
+}
+
+/** The offset of the last opening bracket that no closing one follows. */
+function lastOpen(text: string, { opening, closing }: { opening: string; closing: string }): number {
+  let closed = 0
+  for (let at = text.length - 1; at >= 0; at -= 1) {
+    if (text[at] === closing) closed += 1
+    else if (text[at] === opening && closed === 0) return at
+    else if (text[at] === opening) closed -= 1
+  }
+  return -1
 }

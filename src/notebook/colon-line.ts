@@ -1,4 +1,4 @@
-import { distance } from 'fastest-levenshtein'
+import { slips } from '../diagnostic/slips.ts'
 import { type NoticeName, noticeNames } from './our-directives.ts'
 
 /** A line that colons open or close, which Markdown has read as text. `from` is where its colons begin. */
@@ -7,7 +7,7 @@ export type ColonLine =
   /** `meant` where it is nearly the head of a box of ours. */
   | { readonly kind: 'head'; readonly from: number; readonly meant?: NoticeName; readonly says: string }
 
-const slips = { caution: 2, hold: 1 } as const
+const mostSlips = { caution: 2, hold: 1 } as const
 
 /** Returns what a line of text that begins with colons is, or nothing. */
 export function colonLine(line: string): ColonLine | undefined {
@@ -16,7 +16,7 @@ export function colonLine(line: string): ColonLine | undefined {
   const [, before = '', colons = '', gap = '', word = '', after = ''] = parts
   const from = before.length
   if (word === '') return colons.length >= 3 && after.trim() === '' ? { kind: 'bare', from } : undefined
-  const meant = noticeNames.find(name => distance(word.toLowerCase(), name) <= slips[name])
+  const meant = noticeNames.find(name => slips(word.toLowerCase(), name) <= mostSlips[name])
   if (colons.length === 2 && (meant !== word || after.trim() !== '')) return undefined
   const says =
     meant === word && after.trim() !== '' ? saysText(after, word) : saysHead(line.trim(), { colons, gap, word })

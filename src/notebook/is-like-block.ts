@@ -1,4 +1,4 @@
-import { distance } from 'fastest-levenshtein'
+import { slips } from '../diagnostic/slips.ts'
 import { isBlockName } from './name-forms.ts'
 import type { Fence } from './read-fence.ts'
 import type { Block } from './types.ts'
@@ -6,7 +6,7 @@ import type { Block } from './types.ts'
 /** Longer words that an author may write for a kind of block. */
 const longer = { assume: /^assum/, calc: /^calcul/, work: /^workings?$/ } as const
 /** How many letters may differ: `work` is near to too many other words. */
-const slips = { assume: 2, calc: 2, work: 1 } as const
+const mostSlips = { assume: 2, calc: 2, work: 1 } as const
 
 /**
  * Returns the kind of block that a fence was meant to be, where its first word is nearly one and all the rest of it looks
@@ -16,7 +16,7 @@ export function isLikeBlock(fence: Fence): Block['kind'] | undefined {
   const word = fence.words[0]?.text.toLowerCase() ?? ''
   if (word.length > 20) return undefined
   return (['assume', 'calc', 'work'] as const).find(
-    kind => (distance(word, kind) <= slips[kind] || longer[kind].test(word)) && restFits(kind, fence),
+    kind => (slips(word, kind) <= mostSlips[kind] || longer[kind].test(word)) && restFits(kind, fence),
   )
 }
 

@@ -1,5 +1,5 @@
 import { nearestName } from '../diagnostic/nearest-name.ts'
-import { type Expected, scalarOf } from './entry-parts.ts'
+import { scalarOf } from './entry-parts.ts'
 import { readRange } from './read-range.ts'
 import { error, type Reading } from './reading.ts'
 import type { Assumption, Entry, Keyed, Written } from './types.ts'
@@ -22,20 +22,27 @@ export function readAssumption({ key, value }: Keyed, reading: Reading): Assumpt
   const range = readRange(text('range'), reading)
   const status = readStatus(text('status'), reading)
   const rest = Object.fromEntries(texts.map(name => [name, text(name)] as const).filter(([, written]) => written))
-  const given = readValue(key, part('value'), reading)
+  const given = readValue(value, { name: key, part: part('value'), reading })
   if (given === undefined) return undefined
   return { name: key, value: given, status, ...rest, ...(range && { range }) }
 }
 
-function readValue(name: Written, entry: Entry | undefined, reading: Reading): Written | undefined {
-  const expected: Expected = { rule: 'value-kind', key: name.text, reading }
-  const written = entry && scalarOf(entry, expected)
+function readValue(
+  whole: Entry,
+  { name, part, reading }: { name: Written; part: Entry | undefined; reading: Reading },
+): Written | undefined {
+  const written = part && scalarOf(part, { rule: 'value-kind', key: name.text, reading })
   if (written !== undefined && written.text !== '') return written
-  if (entry !== undefined && entry.kind !== 'scalar') return undefined
+  if ((part !== undefined && part.kind !== 'scalar') || isMisspelled('value', whole)) return undefined
   const help = `Write \`${name.text}: 3.2 m\`, or \`value: 3.2 m\` under it`
   error(reading, 'key-missing', { place: name.place, says: `The assumption \`${name.text}\` has no value`, help })
   return undefined
 }
+
+/** Whether one of the keys is nearly this one: then that has been said, and is the cause of its absence. */
+const isMisspelled = (wanted: string, whole: Entry): boolean =>
+  whole.kind === 'map' &&
+  whole.entries.some(({ key }) => key.text !== wanted && nearestName(key.text, known) === wanted)
 
 function readStatus(written: Written | undefined, reading: Reading): Assumption['status'] {
   const status = statuses.find(each => each === written?.text)

@@ -39,5 +39,5 @@ function readBody(kind: Block['kind'], { inner }: Fence, reading: Reading) {
 function reportUnclosed({ head }: Fence, reading: Reading): void {
   const fence = /^(?:`+|~+)/.exec(head.text)?.[0] ?? '```'
   const says = 'The block is opened here and never closed'
-  error(reading, 'fence-unclosed', { place: head.place, says, help: `Close it with a line \`${fence}\`` })
+  error(reading, 'fence-unclosed', { place: head.place, says, help: `Close it with a line ${fence}` })
 }

@@ -1,6 +1,6 @@
-import { trimmed } from './read-statement.ts'
 import { error, type Reading } from './reading.ts'
 import type { Written } from './types.ts'
+import { writtenPart } from './written-part.ts'
 
 type Point = readonly [Written, Written]
 
@@ -28,6 +28,6 @@ function split(written: Written, mark: string): readonly Written[] {
   return written.text.split(mark).map(part => {
     const start = from
     from += part.length + mark.length
-    return trimmed(written, start, start + part.length)
+    return writtenPart(written, start, start + part.length)
   })
 }

@@ -1,6 +1,6 @@
-import { placeWithin } from '../diagnostic/place-within.ts'
 import { error, type Reading } from './reading.ts'
 import type { Assumption, Written } from './types.ts'
+import { writtenPart } from './written-part.ts'
 
 /** Returns the two ends of `A to B`. Refuses any other form. */
 export function readRange(written: Written | undefined, reading: Reading): Assumption['range'] {
@@ -9,7 +9,7 @@ export function readRange(written: Written | undefined, reading: Reading): Assum
   const [from, to] = parts
   if (parts.length === 2 && from && to) {
     const start = written.text.length - to.length
-    return { from: part(written, 0, from.length), to: part(written, start, written.text.length) }
+    return { from: writtenPart(written, 0, from.length), to: writtenPart(written, start, written.text.length) }
   }
   const says = `\`${written.text}\` is not a range`
   error(reading, 'value-kind', {
@@ -18,10 +18,4 @@ export function readRange(written: Written | undefined, reading: Reading): Assum
     help: 'Write the least and the greatest: `2.4 m to 4.0 m`',
   })
   return undefined
-}
-
-function part(written: Written, start: number, end: number): Written {
-  const text = written.text.slice(start, end)
-  if (written.exact === false) return { ...written, text }
-  return { text, place: placeWithin(written.place, { start, end }) }
 }

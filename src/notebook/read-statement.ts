@@ -1,9 +1,9 @@
-import { placeWithin } from '../diagnostic/place-within.ts'
 import { isUsableName } from './is-usable-name.ts'
 import { readPoints } from './read-points.ts'
-import type { WorkLine } from './read-working.ts'
 import { error, type Reading } from './reading.ts'
 import type { Statement, Written } from './types.ts'
+import type { WorkLine } from './work-line.ts'
+import { writtenPart } from './written-part.ts'
 
 const comparison = /[<>≤≥≠]|==|!=|\b(?:and|or|not)\b/
 const definition = /^([^=<>!≤≥≠]*)=(?!=)/
@@ -16,8 +16,8 @@ export function readStatement({ code, remark }: WorkLine, reading: Reading): Sta
   if (left === null)
     return comparison.test(code.text) ? { kind: 'check', formula: code, ...rest } : refuse(code, reading)
   const isTable = table.exec(code.text)?.[0].length ?? 0
-  const name = trimmed(code, isTable, left[0].length - 1)
-  const formula = trimmed(code, left[0].length, code.text.length)
+  const name = writtenPart(code, isTable, left[0].length - 1)
+  const formula = writtenPart(code, left[0].length, code.text.length)
   if (!isNamed(name, code, reading)) return undefined
   if (formula.text === '') {
     error(reading, 'statement-unread', {
@@ -46,12 +46,4 @@ function refuse({ text, place }: Written, reading: Reading): undefined {
   const help = 'Write `name = formula` for a step, or a comparison such as `e <= k` for a check'
   const short = text.length > 40 ? `${text.slice(0, 40)}…` : text
   error(reading, 'statement-unread', { place, says: `\`${short}\` is neither a step nor a check`, help })
-}
-
-/** Returns a part of what the author wrote on one line, without blanks at its ends. */
-export function trimmed(written: Written, from: number, to: number): Written {
-  const raw = written.text.slice(from, to)
-  const start = from + raw.length - raw.trimStart().length
-  const text = raw.trim()
-  return { text, place: placeWithin(written.place, { start, end: start + text.length }) }
 }

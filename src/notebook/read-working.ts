@@ -1,8 +1,9 @@
-import { type InnerText, innerPlace, innerWritten } from './inner-text.ts'
+import type { InnerText } from './inner-text.ts'
 import { limits } from './limits.ts'
 import { readStatement } from './read-statement.ts'
 import { error, type Reading } from './reading.ts'
 import type { Statement, Written } from './types.ts'
+import { type WorkLine, workLines } from './work-line.ts'
 
 /** Returns the statements of a `work` block, one a line. Refuses a name given twice, and a line that is no statement. */
 export function readWorking(inner: InnerText, reading: Reading): { statements: readonly Statement[]; whole: boolean } {
@@ -17,24 +18,10 @@ export function readWorking(inner: InnerText, reading: Reading): { statements: r
   return { statements, whole }
 }
 
-/** One line of working: what stands before the `#`, and the remark after it. */
-export interface WorkLine {
-  readonly code: Written
-  readonly remark?: Written
-}
-
 function statementLines(inner: InnerText, reading: Reading): readonly WorkLine[] {
-  const lines: WorkLine[] = []
-  for (const [index, start] of inner.starts.entries()) {
-    const end = inner.ends[index]?.inner ?? start
-    const hash = inner.text.slice(start, end).indexOf('#')
-    const code = innerWritten(inner, start, hash < 0 ? end : start + hash)
-    if (code.text === '') continue
-    const remark = hash < 0 ? undefined : innerWritten(inner, start + hash + 1, end)
-    lines.push(remark === undefined || remark.text === '' ? { code } : { code, remark })
-  }
-  if (lines.length <= limits.statements) return lines
-  const place = lines[limits.statements]?.code.place ?? innerPlace(inner, 0)
+  const lines = workLines(inner)
+  const place = lines[limits.statements]?.code.place
+  if (place === undefined) return lines
   const says = `The block has ${lines.length} lines of working; the limit is ${limits.statements}`
   error(reading, 'file-too-large', { place, says, help: 'Divide it into several blocks' })
   return lines.slice(0, limits.statements)

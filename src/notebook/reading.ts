@@ -18,8 +18,3 @@ interface Sentence {
 export function error(reading: Reading, rule: Rule, at: { readonly place: Place } & Sentence): void {
   reading.report({ rule, severity: 'error', ...at })
 }
-
-/** Reports a warning at a place. */
-export function warning(reading: Reading, rule: Rule, at: { readonly place: Place } & Sentence): void {
-  reading.report({ rule, severity: 'warning', ...at })
-}

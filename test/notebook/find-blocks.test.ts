@@ -130,6 +130,7 @@ describe('assume: rows', () => {
   it.each([
     ['z: { basis: x }', 'key-missing', 'z'],
     ['z: {}', 'key-missing', 'z'],
+    ['z: { valeu: 1 m }', 'key-unknown', 'valeu'],
     ['z:', 'key-missing', 'z'],
     ['z: [1 m, 2 m]', 'value-kind', '[1 m, 2 m]'],
     ['z: { value: [1 m] }', 'value-kind', '[1 m]'],

@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs'
+import fc from 'fast-check'
 import { toHtml } from 'hast-util-to-html'
+import remarkDirective from 'remark-directive'
 import remarkGfm from 'remark-gfm'
 import remarkParse from 'remark-parse'
 import remarkRehype from 'remark-rehype'
@@ -10,6 +12,7 @@ import { notebookOfTree } from '../../src/notebook/notebook-of-tree.ts'
 import { undercroftSyntax } from '../../src/notebook/undercroft-syntax.ts'
 
 const ours = unified().use(remarkParse).use(undercroftSyntax).use(remarkStringify)
+const plainly = unified().use(remarkParse).use(remarkGfm).use(remarkStringify)
 const plain = unified().use(remarkParse).use(remarkGfm)
 
 function readTree(text: string) {
@@ -74,6 +77,72 @@ describe('foreign text: colons', () => {
     expect(readTree(written(text))).toMatchObject({
       children: [{ children: [{ type: 'text', value: 'Write :value[a.b] for it' }] }],
     })
+  })
+})
+
+describe('foreign text: whatever stands round colons', () => {
+  const piece = fc.constantFrom(
+    ':',
+    '::',
+    ' ',
+    '.',
+    '1',
+    '12',
+    'a',
+    'IS',
+    '-',
+    '_',
+    '(',
+    ')',
+    '[',
+    ']',
+    '{',
+    '}',
+    '\n',
+    'value',
+    'hold',
+  )
+  const text = fc.array(piece, { minLength: 1, maxLength: 25 }).map(parts => `x${parts.join('')}x\n`)
+  const mentions = /:(?:value|see|cite)[[{]|:::hold/
+  it('is written as remark alone would write it, or as typed', () => {
+    fc.assert(
+      fc.property(text, typed => {
+        fc.pre(!mentions.test(typed))
+        expect([typed, plainly.stringify(plainly.parse(typed))]).toContain(written(typed))
+      }),
+      { seed: 11, numRuns: 800 },
+    )
+  })
+  it('gives the tree that remark alone gives', () => {
+    const bare = (tree: object) =>
+      JSON.parse(JSON.stringify(tree, (key, value) => (key === 'data' ? undefined : value)))
+    fc.assert(
+      fc.property(text, typed => {
+        fc.pre(!mentions.test(typed))
+        expect(bare(readTree(typed))).toEqual(bare(plainly.parse(typed)))
+      }),
+      { seed: 12, numRuns: 800 },
+    )
+  })
+})
+
+describe('beside other plugins', () => {
+  const inPipe = (typed: string, ...plugins: readonly (typeof remarkGfm | typeof remarkDirective)[]) => {
+    const processor = unified().use(remarkParse)
+    for (const plugin of plugins) processor.use(plugin as typeof remarkGfm)
+    const tree = processor.use(undercroftSyntax).parse(typed)
+    return notebookOfTree(tree, typed, { path: 'a.md' })
+  }
+  const typed = '---\ntitle: x\n---\n\nSee :see[roof], ~~a~~ :icon[home] and ratio:value of.\n\n:::note\nx\n:::\n'
+  it('GFM that is there already does no harm', () => {
+    expect(inPipe(typed, remarkGfm)).toEqual(inPipe(typed))
+  })
+  it('with remark-directive, directives of others are theirs, and ours are ours', () => {
+    const { tree, mentions, diagnostics } = inPipe(typed, remarkDirective)
+    expect([mentions.length, diagnostics]).toEqual([1, []])
+    expect(tree.children[2]).toMatchObject({ type: 'containerDirective', name: 'note' })
+    expect(JSON.stringify(tree.children[1])).toContain('"name":"icon"')
+    expect(JSON.stringify(tree.children[1])).toContain('"value":":value"')
   })
 })
 

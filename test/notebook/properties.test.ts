@@ -163,7 +163,7 @@ describe('reading, whatever is written', () => {
         const text = cuts.reduce((old, [at, length, put]) => old.slice(0, at) + put + old.slice(at + length), sound)
         holds(readNotebook(text, { path: 'a.md' }))
       }),
-      seeded(400),
+      seeded(150),
     )
   })
   it('the text is kept to the byte, and reading is the same every time', () => {

@@ -119,6 +119,10 @@ describe('title block: refusals', () => {
     const empty = readNotebook("---\ntitle: ''\n---\n", { path: 'a.md' })
     expect(onlyFault(empty)).toMatchObject({ rule: 'front-matter-value', place: { line: 2 } })
   })
+  it('a misspelled title is one fault', () => {
+    const notebook = readNotebook('---\ntitel: x\n---\n', { path: 'a.md' })
+    expect(onlyFault(notebook)).toMatchObject({ rule: 'front-matter-key', help: 'Write `title`' })
+  })
   it('a title with a colon in it says to use quotes', () => {
     const fault = onlyFault(readNotebook('---\ntitle: Roof: loads\n---\n', { path: 'a.md' }))
     expect(fault).toMatchObject({ rule: 'yaml-syntax', place: { line: 2, column: 8 } })

@@ -59,14 +59,14 @@ describe('YAML of a block: refusals', () => {
     ['load: % x', 'yaml-syntax', '%'],
     ['load: a: b', 'yaml-syntax', 'a'],
     ['load: - 5 kN', 'yaml-syntax', '-'],
-    ['load: "3 kN', 'yaml-syntax', ''],
+    ['load: "3 kN', 'yaml-syntax', '"'],
     ['load: "3 kN" + 2', 'yaml-syntax', '+ 2'],
     ['load 3 kN', 'yaml-syntax', 'load 3 kN'],
     ['load:3 kN', 'yaml-syntax', 'load:3 kN'],
     ['a: 1\nload 3', 'yaml-syntax', 'load 3'],
     ['- a\n- b', 'yaml-syntax', '- a'],
-    ['load: [1, 2', 'yaml-syntax', ''],
-    ['load: {a: 1', 'yaml-syntax', ''],
+    ['load: [1, [2]', 'yaml-syntax', '['],
+    ['load: { a: { b: 1 },\nspan: 2', 'yaml-syntax', '{'],
     ['load:', 'value-kind', ''],
     ["load: ''", 'value-kind', ''],
     ['load: { a:1 }', 'value-kind', ''],
@@ -78,6 +78,11 @@ describe('YAML of a block: refusals', () => {
     const fault = onlyFault(notebook)
     expect([fault.rule, fault.severity]).toEqual([rule, 'error'])
     expect(textAt(notebook, fault.place)).toBe(text)
+  })
+  it('what is not closed is shown where it is opened', () => {
+    expect(onlyFault(inputs('load: { a: { b: 1 }\nspan: 2').notebook).place).toMatchObject({ line: 6, column: 7 })
+    expect(onlyFault(inputs('load: "3 kN\nspan: 2').notebook).place).toMatchObject({ line: 6, column: 7 })
+    expect(onlyFault(inputs("load: '3 kN\nspan: 2").notebook).place).toMatchObject({ line: 6, column: 7 })
   })
   it('a tab as indent is named', () => {
     expect(onlyFault(inputs('layers:\n\t- a').notebook).says).toBe('The line is indented with a tab')
