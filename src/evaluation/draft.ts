@@ -28,6 +28,8 @@ export interface Draft {
   readonly start: number[]
   readonly ops: Op[]
   readonly blocks: (PlannedBlock | undefined)[]
+  /** Lines of work blocks by the index of the block, each with its place in the author's order. */
+  readonly statements: Map<number, { readonly index: number; readonly line: PlannedLine }[]>
   readonly names: Map<string, Named>
   readonly broken: Map<string, Diagnostic>
   /** Blocks of which a part was not read: what nothing gives may stand there. */
@@ -52,6 +54,7 @@ export const newDraft = (notebook: Notebook, lost: ReadonlyMap<string, Diagnosti
   start: [],
   ops: [],
   blocks: notebook.blocks.map(() => undefined),
+  statements: new Map(),
   names: new Map(),
   broken: new Map(),
   lost,

@@ -1,10 +1,12 @@
 import { sortDiagnostics } from '../diagnostic/sort-diagnostics.ts'
+import { typedDigits } from '../quantity/number-print.ts'
+import type { Shown } from '../quantity/types.ts'
 import { blockAnchor, numberLines } from './anchors.ts'
 import { answerMentions } from './answer-mentions.ts'
 import type { Results } from './evaluate.ts'
 import { citable, gatherReferences } from './gather-references.ts'
 import { truth } from './judge-blocks.ts'
-import type { PlannedBlock, PlannedCalc, PlannedLine } from './plan-types.ts'
+import type { PlannedBlock, PlannedCalc, PlannedLine, Typed } from './plan-types.ts'
 import { printAssume } from './print-assume.ts'
 import type { PrintContext } from './print-context.ts'
 import { printGiven } from './print-given.ts'
@@ -12,7 +14,7 @@ import { pick, printTrail, referenceOf } from './print-lines.ts'
 import { printSecond } from './print-second.ts'
 import { sketchOf } from './sketch-view.ts'
 import { usersOf } from './users.ts'
-import type { BlockWorking, CalcWorking, LimitLine, Line, Workings } from './workings.ts'
+import type { BlockWorking, CalcWorking, LimitLine, Line, PointsTable, Workings } from './workings.ts'
 
 /** Everything that is printed of a notebook, with its digits chosen line by line. A pure function of the results. */
 export function makeWorkings(results: Results): Workings {
@@ -67,7 +69,7 @@ function printBlock(
 ): BlockWorking {
   const head = { ...headOf(context, block), complete: isComplete(context, block) }
   const lines = pick(block.lines, printed)
-  if (block.kind === 'work') return { kind: 'work', ...head, lines }
+  if (block.kind === 'work') return { kind: 'work', ...head, tables: tablesOf(context, block.index), lines }
   const { module } = block
   const sketch = sketchOf(context, block)
   return {
@@ -86,6 +88,17 @@ function printBlock(
     ...(sketch ? { sketch } : {}),
   }
 }
+
+/** The author's own tables of one work block, as typed. */
+function tablesOf(context: PrintContext, index: number): PointsTable[] {
+  return [...context.results.plan.names.values()].flatMap(named => {
+    if (named.kind !== 'points' || named.block !== index) return []
+    const points = named.typed.map(({ x, y }) => ({ x: typedShown(x), y: typedShown(y) }))
+    return { name: named.name, says: named.remark, points }
+  })
+}
+
+const typedShown = ({ digits, unit }: Typed): Shown => ({ digits: typedDigits(digits), unit, exact: true })
 
 /** False where some value of the block was stopped by a fault. */
 function isComplete(context: PrintContext, block: Exclude<PlannedBlock, { kind: 'assume' }>): boolean {

@@ -1,21 +1,12 @@
-import type { Place } from '../diagnostic/diagnostic.ts'
-import type { Condition, Input, Module, QuantityInput } from '../modules/module.ts'
+import type { Input } from '../modules/module.ts'
 import type { Definition } from './definition.ts'
-import { type Draft, newSlot, ownFormula, pushOp } from './draft.ts'
-import { truth } from './judge-blocks.ts'
-import { ownLiteral } from './literal.ts'
-import { findIn, judge, type ListRow, newScope, type Scope, type Stage } from './module-scope.ts'
+import { type Draft, newSlot, pushOp } from './draft.ts'
+import { judge, type ListRow, newScope, type Scope, type Stage } from './module-scope.ts'
+import { planWithLimits } from './plan-limits.ts'
+import { planRanges } from './plan-ranges.ts'
 import { planSecond } from './plan-second.ts'
-import { gatherRows, planSteps } from './plan-steps.ts'
-import type {
-  Entity,
-  Judged,
-  PlannedFormula,
-  PlannedGiven,
-  PlannedInput,
-  PlannedLimit,
-  PlannedRange,
-} from './plan-types.ts'
+import { gatherRows } from './plan-steps.ts'
+import type { PlannedFormula, PlannedGiven, PlannedInput } from './plan-types.ts'
 
 /** Plans one calc block whose inputs are all ready: its given values, limits, steps, second method and cautions. */
 export function planModule(draft: Draft, definition: Extract<Definition, { kind: 'module' }>): void {
@@ -43,7 +34,7 @@ export function planModule(draft: Draft, definition: Extract<Definition, { kind:
     takeInput(stage, { name, input, planned, given, lines })
     if (planned.kind === 'rows') rows.set(name, planned.rows.length)
   }
-  judgeRanges(stage, given, alive)
+  planRanges(stage, given, alive)
   const limits = planWithLimits(stage, alive)
   const second = module.second && planSecond(stage, module.second)
   forgetWhereStopped(stage, alive)
@@ -153,105 +144,10 @@ function wordsOf(scope: Scope): ReadonlyMap<string, string> {
   return words
 }
 
-/** An input outside what the method allows stops the block before its first step. */
-function judgeRanges(stage: Stage, given: readonly PlannedGiven[], alive: number): void {
-  for (const { value, row, name } of given) {
-    if (typeof value === 'string') continue
-    const input = inputOf(
-      stage.module,
-      row ? { list: row.list, field: name.slice(0, name.lastIndexOf('_')) } : { field: name },
-    )
-    const ranges = input ? rangesOf(input, { entity: value, block: stage.block, alive }) : []
-    stage.draft.ranges.push(...ranges)
-    const refusing = ranges.filter(range => range.refuses)
-    pushOp(stage.draft, { guards: [], second: false }, slots => {
-      const now = slots[value.slot] ?? Number.NaN
-      if (!Number.isFinite(now) || refusing.some(range => !range.keeps(now))) slots[alive] = 0
-    })
-  }
-}
-
-function inputOf(module: Module, where: { list?: string; field: string }): QuantityInput | undefined {
-  const list = where.list ? module.inputs[where.list] : undefined
-  const input = list?.kind === 'list' ? list.fields[where.field] : module.inputs[where.field]
-  return input?.kind === 'quantity' ? input : undefined
-}
-
-const slack = 1e-9
-
-function rangesOf(input: QuantityInput, about: { entity: Entity; block: number; alive: number }): PlannedRange[] {
-  const si = (text: string): number => ownLiteral(text).si
-  const room = (bound: number): number => slack * Math.abs(bound)
-  const make = (says: string, refuses: boolean, keeps: (value: number) => boolean): PlannedRange => ({
-    ...about,
-    says,
-    refuses,
-    keeps,
-  })
-  const ranges: PlannedRange[] = []
-  const { above, below, least, most, usual } = input
-  if (above !== undefined)
-    ranges.push(make(`greater than ${above}`, true, value => value > si(above) + room(si(above))))
-  if (below !== undefined) ranges.push(make(`less than ${below}`, true, value => value < si(below) - room(si(below))))
-  if (least !== undefined) ranges.push(make(`at least ${least}`, true, value => value >= si(least) - room(si(least))))
-  if (most !== undefined) ranges.push(make(`at most ${most}`, true, value => value <= si(most) + room(si(most))))
-  if (usual) {
-    const [from, to] = usual
-    const inside = (value: number) => value >= si(from) - room(si(from)) && value <= si(to) + room(si(to))
-    ranges.push(make(`usually ${from} to ${to}`, false, inside))
-  }
-  return ranges
-}
-
-/** Plans the steps, and each limit as soon as every name it needs is known. A refusal stops what follows. */
-function planWithLimits(stage: Stage, alive: number): PlannedLimit[] {
-  const waiting = new Set(stage.module.limits)
-  const planned: PlannedLimit[] = []
-  const planReady = (): void => {
-    for (const limit of waiting) {
-      const names = 'formula' in limit.holds ? ownFormula(stage.draft, limit.holds.formula).names : []
-      if (names.some(name => findIn(stage.scope, name) === undefined)) continue
-      waiting.delete(limit)
-      const judged = judgeLimit(stage, limit.holds)
-      if (limit.otherwise === 'refuse') {
-        pushOp(stage.draft, stage, slots => {
-          if (truth(judged, slots) === false) slots[alive] = 0
-        })
-      }
-      planned.push({ limit, judged, place: limitPlace(stage, limit.on) })
-    }
-  }
-  planReady()
-  for (const step of stage.module.steps) {
-    planSteps(stage, [step])
-    planReady()
-  }
-  return planned
-}
-
-/** A limit's condition. One that comes to nothing although every number in it is known, as `1 / 0 < 2` does, is not kept. */
-function judgeLimit(stage: Stage, holds: Condition): Judged {
-  const judged = judge(stage, holds)
-  if ('known' in judged) return judged
-  const { slot, operands } = judged
-  pushOp(stage.draft, stage, slots => {
-    const known = operands.every(operand => Number.isFinite(slots[operand.slot]))
-    if (known && Number.isNaN(slots[slot])) slots[slot] = 0
-  })
-  return judged
-}
-
 /** A block that is refused gives nothing: what its steps had come to before the refusal is taken back. */
 function forgetWhereStopped(stage: Stage, alive: number): void {
   const steps = [...stage.all.values()].filter(({ origin }) => origin === 'step')
   pushOp(stage.draft, { guards: [], second: false }, slots => {
     if (slots[alive] !== 1) for (const { slot } of steps) slots[slot] = Number.NaN
   })
-}
-
-function limitPlace(stage: Stage, on: string | undefined): Place {
-  const block = stage.draft.notebook.blocks[stage.block]
-  const keyed = block?.kind === 'calc' && on ? block.inputs.find(input => input.key.text === on) : undefined
-  if (!keyed) return stage.place
-  return keyed.value.kind === 'scalar' ? keyed.value.written.place : keyed.key.place
 }

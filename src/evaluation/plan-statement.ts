@@ -5,7 +5,7 @@ import type { Definition } from './definition.ts'
 import { breakKey, type Draft, newSlot, pushOp, resultUnit } from './draft.ts'
 import { type Literal, readLiteral } from './literal.ts'
 import { sidesOf } from './plan-check.ts'
-import type { Entity, PlannedLine } from './plan-types.ts'
+import type { Entity, PlannedLine, Points } from './plan-types.ts'
 
 type StatementDefinition = Extract<Definition, { kind: 'statement' }>
 
@@ -17,14 +17,19 @@ export function planStatement(draft: Draft, definition: StatementDefinition): vo
   else planOwnCheck(draft, definition, statement)
 }
 
-/** Lines stand in the author's order, whatever order they are planned in. */
 function addLine(draft: Draft, definition: StatementDefinition, line: PlannedLine): void {
   draft.trail.push(line)
-  const planned = draft.blocks[definition.block]
-  const lines = [...(planned?.kind === 'work' ? planned.lines : []), line].sort(
-    (a, b) => a.place.offset - b.place.offset,
-  )
-  draft.blocks[definition.block] = { kind: 'work', index: definition.block, lines }
+  const lines = draft.statements.get(definition.block) ?? []
+  lines.push({ index: definition.index, line })
+  draft.statements.set(definition.block, lines)
+}
+
+/** The block of each working, its lines in the author's order, whatever order they were planned in. */
+export function gatherStatements(draft: Draft): void {
+  for (const [index, statements] of draft.statements) {
+    const lines = statements.sort((a, b) => a.index - b.index).map(({ line }) => line)
+    draft.blocks[index] = { kind: 'work', index, lines }
+  }
 }
 
 const blockNameOf = (draft: Draft, definition: StatementDefinition): string =>
@@ -141,7 +146,11 @@ function planTable(
     ...(first.y.point ? { toPoint: true } : {}),
   }
   const y = points.map(point => point.y?.si ?? Number.NaN)
-  draft.names.set(key, { kind: 'points', key, name: statement.name.text, block, kinds, x: xs, y, place })
+  const typed = points.flatMap(point => (point.x && point.y ? { x: point.x, y: point.y } : []))
+  const remark = statement.remark?.text ?? ''
+  const named: Points = { kind: 'points', key, name: statement.name.text, block, kinds, x: xs, y, typed, remark, place }
+  draft.names.set(key, named)
+  draft.blocks[block] ??= { kind: 'work', index: block, lines: [] }
 }
 
 const isAlike = (a: Literal | undefined, b: Literal | undefined): boolean =>

@@ -64,6 +64,9 @@ export interface Points {
   readonly kinds: Omit<Extract<Kind, { kind: 'table' }>, 'kind'>
   readonly x: readonly number[]
   readonly y: readonly number[]
+  /** The points as the author typed them. */
+  readonly typed: readonly { readonly x: Typed; readonly y: Typed }[]
+  readonly remark: string
   readonly place: Place
 }
 

@@ -7,7 +7,7 @@ import { order } from './order.ts'
 import { planAssumption } from './plan-assumption.ts'
 import { planInput } from './plan-input.ts'
 import { planModule } from './plan-module.ts'
-import { planStatement } from './plan-statement.ts'
+import { gatherStatements, planStatement } from './plan-statement.ts'
 import type { Plan } from './plan-types.ts'
 import { saidWhole } from './said-whole.ts'
 
@@ -22,6 +22,7 @@ export function plan(notebook: Notebook, modules: readonly Module[]): Plan {
   draft.diagnostics.push(...notebook.diagnostics, ...defined.diagnostics, ...ordered.diagnostics)
   for (const [key, fault] of [...defined.broken, ...ordered.rings]) draft.broken.set(key, fault)
   for (const definition of ordered.order) planDefinition(draft, definition)
+  gatherStatements(draft)
   const { system, ops, blocks, names, ranges, trail } = draft
   const start = Float64Array.from(draft.start)
   const broken = new Map([...defined.lost, ...draft.broken])

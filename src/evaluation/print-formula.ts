@@ -1,8 +1,12 @@
 import { compile } from '../formula/compile.ts'
 import { chooseCheckDigits, chooseConditionDigits, chooseDigits, type Operand } from '../formula/reach.ts'
 import { coherent, coherentCheck } from '../formula/scale.ts'
-import type { Comparison, Compiled, Formula } from '../formula/types.ts'
+import type { Comparison, Compiled, Formula, Node } from '../formula/types.ts'
+import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
+import { seatOf } from './draft.ts'
+import { workedOut } from './interpolation.ts'
+import { literalOf } from './literal.ts'
 import type { Entity, Operands } from './plan-types.ts'
 import { exactOf, type PrintContext, printedOf } from './print-context.ts'
 import type { Printed, Substitution } from './workings.ts'
@@ -20,16 +24,29 @@ type About = { readonly formula: Formula; readonly operands: Operands; readonly 
 export function printFormula(context: PrintContext, about: About & { readonly unit: Unit }): PrintedLine {
   const seats = seatsOf(about.operands)
   const { slots } = context.results
+  const numbers = workedOut(about.formula, about.operands, slots)
   const chosen = chooseDigits({
-    compiled: about.compiled,
+    compiled: numbers ? compiledFor(numbers, about.operands) : about.compiled,
     slots,
     operands: seats.map(({ entity }) => operandOf(context, entity)),
     resultUnit: about.unit,
     figures: context.figures,
   })
-  const working = substitution(context, about, { seats, digits: chosen.operands, unit: about.unit })
-  return { working, result: { digits: chosen.result, unit: about.unit, exact: false }, fewer: chosen.fewer }
+  const put = { seats, digits: chosen.operands, unit: about.unit }
+  const working = substitution(context, numbers ? { ...about, formula: numbers } : about, put)
+  return {
+    working: numbers ? { ...working, formula: about.formula, numbers } : working,
+    result: { digits: chosen.result, unit: about.unit, exact: false },
+    fewer: chosen.fewer,
+  }
 }
+
+const compiledFor = (formula: Formula, operands: Operands): Compiled =>
+  compile(formula, name => {
+    const found = operands.get(name)
+    if (!found) throw new Error(`nothing is called \`${name}\``)
+    return seatOf(found)
+  })
 
 /** A condition of numbers, with as many figures as its outcome needs. */
 export function printTruth(context: PrintContext, about: About): Substitution {
@@ -55,9 +72,8 @@ export function printSides(
   const { op, left, right, unit, formula } = about
   const { tree } = formula
   const own = (side: 'left' | 'right', key: 'leftDigits' | 'rightDigits') => {
-    const node = tree.kind === 'comparison' ? tree[side] : undefined
-    const found = node?.kind === 'name' ? about.operands.get(node.name) : undefined
-    const digits = found && 'kind' in found && found.kind === 'number' ? exactOf(context, found, unit) : undefined
+    const digits =
+      tree.kind === 'comparison' ? exactSide(context, tree[side], { operands: about.operands, unit }) : undefined
     return digits === undefined ? {} : { [key]: digits }
   }
   const operands = seats.map(({ entity }) => operandOf(context, entity))
@@ -75,6 +91,18 @@ export function printSides(
   })
   const working = substitution(context, about, { seats, digits: chosen.operands, unit: undefined })
   return { working, left: chosen.left, right: chosen.right }
+}
+
+/** The characters of a side that is only a number or only a name, where they are exact in the unit the sides are shown in. */
+function exactSide(
+  context: PrintContext,
+  side: Node,
+  about: { readonly operands: Operands; readonly unit: Unit },
+): string | undefined {
+  const literal = literalOf(side)
+  if (literal) return literal.unit.text === about.unit.text ? typedDigits(literal.digits) : undefined
+  const found = side.kind === 'name' ? about.operands.get(side.name) : undefined
+  return found && 'kind' in found && found.kind === 'number' ? exactOf(context, found, about.unit) : undefined
 }
 
 interface Seat {

@@ -109,13 +109,13 @@ function outputsData(results: Results, block: string, lines: readonly Line[]) {
 
 const sourceData = (reference: Reference | undefined) => (reference ? { source: reference } : {})
 
-function substituted({ formula, operands, bare }: Substitution): { formula: string; shown: string } {
+function substituted({ formula, numbers, operands, bare }: Substitution): { formula: string; shown: string } {
   const shownOf = (name: string): Shown | readonly Shown[] => {
     const printed = operands.get(name)
     if (!printed) return []
     return isOne(printed) ? printed.shown : printed.map(each => each.shown)
   }
-  return { formula: formulaText(formula), shown: shownText(formula, shownOf, { bare }) }
+  return { formula: formulaText(formula), shown: shownText(numbers ?? formula, shownOf, { bare }) }
 }
 
 const isOne = (printed: Printed | readonly Printed[]): printed is Printed => 'shown' in printed

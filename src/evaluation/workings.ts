@@ -23,6 +23,8 @@ export interface Substitution {
   readonly formula: Formula
   /** By name in the formula; a list name of `sum` has several. */
   readonly operands: ReadonlyMap<string, Printed | readonly Printed[]>
+  /** The formula that the numbers are put into, where it is not the one in symbols: an interpolation written out. */
+  readonly numbers?: Formula
   /** True: numbers stand without units because all units are coherent. */
   readonly bare: boolean
 }
@@ -223,8 +225,16 @@ export interface CalcWorking extends BlockWorkingBase {
   readonly sketch?: Drawing
 }
 
+/** An author's own table, to interpolate in. */
+export interface PointsTable {
+  readonly name: string
+  readonly says: string
+  readonly points: readonly { readonly x: Shown; readonly y: Shown }[]
+}
+
 export interface WorkWorking extends BlockWorkingBase {
   readonly kind: 'work'
+  readonly tables: readonly PointsTable[]
   readonly lines: readonly Line[]
 }
 

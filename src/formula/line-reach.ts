@@ -46,7 +46,7 @@ export class LineReach {
 
   constructor(input: LineInput) {
     this.input = input
-    this.slots = Float64Array.from(input.slots)
+    this.slots = input.slots.slice()
     this.values = input.operands.map(({ slot, unit }) => inUnit(input.slots[slot] ?? Number.NaN, unit))
     this.figures = input.operands.map(() => input.figures)
     this.result = this.evaluated()

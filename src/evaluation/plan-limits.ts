@@ -1,0 +1,53 @@
+import type { Place } from '../diagnostic/diagnostic.ts'
+import type { Condition } from '../modules/module.ts'
+import { ownFormula, pushOp } from './draft.ts'
+import { truth } from './judge-blocks.ts'
+import { findIn, judge, type Stage } from './module-scope.ts'
+import { planSteps } from './plan-steps.ts'
+import type { Judged, PlannedLimit } from './plan-types.ts'
+
+/** Plans the steps, and each limit as soon as every name it needs is known. A refusal stops what follows. */
+export function planWithLimits(stage: Stage, alive: number): PlannedLimit[] {
+  const waiting = new Set(stage.module.limits)
+  const planned: PlannedLimit[] = []
+  const planReady = (): void => {
+    for (const limit of waiting) {
+      const names = 'formula' in limit.holds ? ownFormula(stage.draft, limit.holds.formula).names : []
+      if (names.some(name => findIn(stage.scope, name) === undefined)) continue
+      waiting.delete(limit)
+      const judged = judgeLimit(stage, limit.holds)
+      if (limit.otherwise === 'refuse') {
+        pushOp(stage.draft, stage, slots => {
+          if (truth(judged, slots) === false) slots[alive] = 0
+        })
+      }
+      planned.push({ limit, judged, place: limitPlace(stage, limit.on) })
+    }
+  }
+  planReady()
+  for (const step of stage.module.steps) {
+    planSteps(stage, [step])
+    planReady()
+  }
+  const { limits } = stage.module
+  return planned.sort((a, b) => limits.indexOf(a.limit) - limits.indexOf(b.limit))
+}
+
+/** A limit's condition. One that comes to nothing although every number in it is known, as `1 / 0 < 2` does, is not kept. */
+function judgeLimit(stage: Stage, holds: Condition): Judged {
+  const judged = judge(stage, holds)
+  if ('known' in judged) return judged
+  const { slot, operands } = judged
+  pushOp(stage.draft, stage, slots => {
+    const known = operands.every(operand => Number.isFinite(slots[operand.slot]))
+    if (known && Number.isNaN(slots[slot])) slots[slot] = 0
+  })
+  return judged
+}
+
+function limitPlace(stage: Stage, on: string | undefined): Place {
+  const block = stage.draft.notebook.blocks[stage.block]
+  const keyed = block?.kind === 'calc' && on ? block.inputs.find(input => input.key.text === on) : undefined
+  if (!keyed) return stage.place
+  return keyed.value.kind === 'scalar' ? keyed.value.written.place : keyed.key.place
+}
