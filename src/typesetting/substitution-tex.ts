@@ -16,7 +16,8 @@ export function symbolsOf(working: Substitution): Typeset {
 
 /** The formula with its numbers put in, each a link to where it was made. */
 export function numbersOf(working: Substitution): Typeset {
-  const { formula, bare } = working
+  const { numbers, bare } = working
+  const formula = numbers ?? working.formula
   const shown = (name: string): Linked | readonly Linked[] => shownOf(working, name)
   return { tex: texNumbers(formula, shown, { bare }), spoken: spokenNumbers(formula, shown, { bare }) }
 }

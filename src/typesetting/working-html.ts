@@ -2,9 +2,11 @@ import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { BlockWorking, CalcWorking, WorkWorking } from '../evaluation/workings.ts'
 import { assumptionTable } from './assumption-table.ts'
+import { givenList, partLists } from './given-list.ts'
 import { givenTable } from './given-table.ts'
 import { cautionsHtml, limitsHtml } from './limits-html.ts'
 import { linesHtml } from './line-html.ts'
+import { pointsTable } from './points-table.ts'
 import { prose } from './prose.ts'
 import { secondHtml } from './second-html.ts'
 import type { Setting } from './setting.ts'
@@ -15,6 +17,8 @@ const beside = { width: 200, height: 190 }
 const above = { width: 400, height: 190 }
 /** A Given table longer than this leaves no sketch standing alone beside it. */
 const longGiven = 9
+/** One so short leaves the sketch standing out below it. */
+const shortGiven = 3
 
 /** A block of the notebook as it is printed. `level` is that of its heading, 2 to 6. */
 export function workingHtml(block: BlockWorking, level: number, setting: Setting): Element {
@@ -34,7 +38,7 @@ function calcHtml(block: CalcWorking, level: number, setting: Setting): Element 
     heading({ block, title: block.title, aside: method }, level),
     h('p.purpose', prose(block.asks)),
     ...incomplete(block),
-    start(block, setting),
+    ...start(block, setting),
     ...(block.lines.length > 0 ? [h('p.label.rule', 'Working'), ...linesHtml(block.lines, block.name, setting)] : []),
     ...(block.second ? [secondHtml(block.second, block.name, setting)] : []),
     ...limitsHtml(block.limits, setting),
@@ -46,6 +50,7 @@ function workHtml(block: WorkWorking, level: number, setting: Setting): Element 
   return h('section.calc.work', { id: block.id }, [
     heading({ block, title: titleOfWork(block), aside: 'own working' }, level),
     ...incomplete(block),
+    ...block.tables.map(table => pointsTable(table, setting)),
     ...linesHtml(block.lines, block.name, setting),
   ])
 }
@@ -70,13 +75,15 @@ function incomplete(block: BlockWorking): Element[] {
   ]
 }
 
-/** Given, with the sketch beside it where there is one. */
-function start(block: CalcWorking, setting: Setting): Element {
-  const given = block.given.length > 0 ? [givenTable(block.given, block.name, setting)] : []
-  if (!block.sketch) return h('div.start', given)
-  const wide = block.given.length > longGiven || !block.sketch.toScale
+/** Given, with the sketch beside it or, where it is long or a chart, above; lists of several rows below. */
+function start(block: CalcWorking, setting: Setting): Element[] {
+  const { alone, lists } = partLists(block.given)
+  const given = alone.length > 0 ? [givenTable(alone, block.name, setting)] : []
+  const below = lists.map(list => givenList(list, block.name, setting))
+  if (!block.sketch) return [h('div.start', [...given, ...below])]
+  const wide = alone.length > longGiven || alone.length < shortGiven || !block.sketch.toScale
   const figure = h('figure', [sketchSvg(block.sketch, `sketch-${block.name}`, wide ? above : beside), scaleNote(block)])
-  return h(wide ? 'div.start' : 'div.start.split', wide ? [figure, ...given] : [...given, figure])
+  return [h(wide ? 'div.start' : 'div.start.split', wide ? [figure, ...given] : [...given, figure]), ...below]
 }
 
 function scaleNote(block: CalcWorking): ElementContent {
