@@ -1,0 +1,172 @@
+import { beforeAll, describe, expect, it } from 'vitest'
+import { type Evaluated, evaluateFile } from '../../src/command/evaluated.ts'
+import { provePackage } from '../../src/command/package-texts.ts'
+import type { CalcWorking, CheckLine, ComparisonLine } from '../../src/evaluation/workings.ts'
+import { type Assets, assets } from '../../src/sheets/assets.ts'
+
+const skerryPoint = 'examples/skerry-point/skerry-point.md'
+const usShort = 'examples/us-short/us-short.md'
+const starter = 'templates/starter/shelter.md'
+
+let look: Assets
+const evaluated = new Map<string, Evaluated>()
+beforeAll(async () => {
+  look = await assets('.')
+  for (const path of [skerryPoint, usShort, starter]) evaluated.set(path, await evaluateFile(path))
+})
+
+function at(path: string): Evaluated {
+  const found = evaluated.get(path)
+  if (!found) throw new Error(`${path} was not evaluated`)
+  return found
+}
+
+const calcsOf = (path: string): CalcWorking[] =>
+  at(path).workings.blocks.filter((block): block is CalcWorking => block.kind === 'calc')
+
+const checksOf = (path: string): CheckLine[] =>
+  at(path).workings.blocks.flatMap(block =>
+    block.kind === 'assume' ? [] : block.lines.filter((line): line is CheckLine => line.kind === 'check'),
+  )
+
+const comparisonsOf = (path: string): ComparisonLine[] =>
+  calcsOf(path).flatMap(block => block.second?.comparisons ?? [])
+
+const rulesOf = (path: string, severity: 'error' | 'warning'): string[] =>
+  at(path)
+    .diagnostics.filter(fault => fault.severity === severity)
+    .map(fault => `${fault.rule}: ${fault.says}`)
+
+const modulesOf = (path: string): Set<string> => new Set(calcsOf(path).map(block => block.module))
+
+/** SI number of a value of the notebook. */
+function si(path: string, name: string): number {
+  const { results } = at(path)
+  const found = results.plan.names.get(name)
+  if (found?.kind !== 'number') throw new Error(`nothing is called ${name}`)
+  return results.slots[found.slot] as number
+}
+
+describe.each([skerryPoint, usShort, starter])('%s', path => {
+  it('evaluates without errors, every block to its end', () => {
+    expect(rulesOf(path, 'error')).toEqual([])
+    const blocks = at(path).workings.blocks.map(({ name, complete }) => ({ name, complete }))
+    expect(blocks.filter(({ complete }) => !complete)).toEqual([])
+    expect(blocks.length).toBeGreaterThan(5)
+  })
+
+  it('has all its checks satisfied, none of them by more than the last two hundredths', () => {
+    const checks = checksOf(path)
+    expect(checks.filter(({ satisfied }) => !satisfied).map(({ number, says }) => `${number} ${says}`)).toEqual([])
+    expect(Math.max(...checks.map(({ ratio }) => ratio?.value ?? 0))).toBeLessThan(0.98)
+    expect(checks.length).toBeGreaterThan(7)
+  })
+
+  it('has every second method within its band', () => {
+    const comparisons = comparisonsOf(path)
+    expect(comparisons.filter(({ agrees }) => !agrees).map(({ says }) => says)).toEqual([])
+    expect(comparisons.length).toBeGreaterThan(3)
+  })
+
+  it('closes every printed line when its page is recomputed', () => {
+    const proved = provePackage(at(path), {
+      version: '0.1.0',
+      command: `undercroft issue ${path}`,
+      draft: false,
+      paper: at(path).notebook.title.paper,
+      date: undefined,
+      assets: look,
+    })
+    expect(proved.faults).toEqual([])
+    expect(proved.count.lines).toBeGreaterThan(60)
+    expect(proved.count.closing).toBe(proved.count.lines)
+  })
+})
+
+describe('skerry-point: one whole design', () => {
+  it('uses every module of the first catalogue', () => {
+    expect([...modulesOf(skerryPoint)].sort()).toEqual([
+      'air-supply',
+      'battered-pit',
+      'earth-pressure',
+      'flexure-is-456',
+      'flotation',
+      'halving-layers',
+      'levels',
+      'raft-reaction',
+      'roof-load',
+      'two-way-slab',
+      'wall-strip',
+    ])
+  })
+
+  it('warns of one thing, the limit that its text discusses', () => {
+    expect(rulesOf(skerryPoint, 'warning')).toEqual([
+      expect.stringMatching(/^limit-exceeded: .*no more than ten halvings/),
+    ])
+    expect(at(skerryPoint).notebook.text).toMatch(/the limit of ten is exceeded/)
+  })
+
+  it('leaves holds open, each with what must wait for it', () => {
+    const rows = at(skerryPoint).workings.blocks.flatMap(block => (block.kind === 'assume' ? block.rows : []))
+    const holds = rows.filter(({ status }) => status === 'hold')
+    expect(holds.map(({ name }) => name)).toEqual(['water_depth', 'bearing'])
+    expect(holds.every(({ closes }) => closes !== '')).toBe(true)
+    expect(rows.every(({ basis }) => basis !== '')).toBe(true)
+    expect(at(skerryPoint).notebook.notices.filter(({ kind }) => kind === 'hold')).toHaveLength(2)
+  })
+
+  // Worked apart from the modules, by summing 27 000 strips of pressure and by hand (computed).
+  it.each([
+    ['levels.z_formation', 4.325, 0.0005],
+    ['pit.V_dig', 1073.3, 0.05],
+    ['roof_load.w_u', 59.6625e3, 5],
+    ['roof.M_x_mid', 50.066e3, 5],
+    ['earth.P', 78.88e3, 50],
+    ['wall.M_base', -40.677e3, 20],
+    ['wall.M_span', 19.526e3, 20],
+    ['reaction.w_u', 89.562e3, 5],
+    ['flotation.hold_build', 1206.5e3, 100],
+    ['protection.n_all', 15.447, 0.001],
+    ['air.c_s', 0.0021686, 0.0000005],
+  ])('hands on %s as worked apart', (name, expected, within) => {
+    expect(Math.abs(si(skerryPoint, name) - expected)).toBeLessThan(within)
+  })
+})
+
+describe('us-short: a short note in US units', () => {
+  it('uses six modules and is shown in feet and pounds', () => {
+    expect([...modulesOf(usShort)].sort()).toEqual([
+      'air-supply',
+      'battered-pit',
+      'earth-pressure',
+      'halving-layers',
+      'levels',
+      'roof-load',
+    ])
+    expect(at(usShort).notebook.title).toMatchObject({ units: 'US', paper: 'letter' })
+    expect(rulesOf(usShort, 'warning')).toEqual([])
+  })
+
+  // 1.2 (3 x 125 + 2/3 x 150) + 1.6 x 125 psf, by hand (computed).
+  it('hands the maker 770 psf', () => {
+    expect(si(usShort, 'roof_load.w_u') / 47.88026).toBeCloseTo(770, 2)
+  })
+})
+
+describe('starter: the notebook that `start` lays down', () => {
+  it('has no warning', () => {
+    expect(rulesOf(starter, 'warning')).toEqual([])
+  })
+
+  it('shows every kind of block, reference and box once or more', () => {
+    const { blocks, mentions, notices } = at(starter).notebook
+    expect(new Set(blocks.map(({ kind }) => kind))).toEqual(new Set(['assume', 'calc', 'work']))
+    expect(new Set(mentions.map(({ kind }) => kind))).toEqual(new Set(['value', 'see', 'cite']))
+    expect(new Set(notices.map(({ kind }) => kind))).toEqual(new Set(['caution', 'hold']))
+  })
+
+  it('is short', () => {
+    expect(at(starter).notebook.text.split('\n').length).toBeLessThan(140)
+  })
+})
