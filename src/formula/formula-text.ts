@@ -1,5 +1,6 @@
 import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
+import { staysInLine } from './bare-unit.ts'
 import type { Formula, Node } from './types.ts'
 
 /** Text of a part and how strongly it holds together. */
@@ -51,14 +52,15 @@ export function shownText(
   shownOf: (name: string) => Shown | readonly Shown[],
   { bare }: { readonly bare: boolean },
 ): string {
-  const value = ({ digits, unit }: Shown): Text => (bare ? plain(digits) : measured(digits, unit))
+  const value = ({ digits, unit }: Shown): Text => (bare && !staysInLine(unit) ? plain(digits) : measured(digits, unit))
   const values = (name: string): readonly Text[] => {
     const shown = shownOf(name)
     return ('digits' in shown ? [shown] : shown).map(value)
   }
   return write(formula.tree, {
     name: name => values(name)[0] ?? atom(name),
-    quantity: ({ text, unit }) => (bare ? plain(typedDigits(text)) : measured(typedDigits(text), unit)),
+    quantity: ({ text, unit }) =>
+      bare && !staysInLine(unit) ? plain(typedDigits(text)) : measured(typedDigits(text), unit),
     unit: unit => (bare ? { ...atom('1'), unity: true } : unitAlone(unit)),
     list: name => total(values(name)),
     members: values,

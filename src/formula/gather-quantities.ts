@@ -112,9 +112,13 @@ const isOfUnit = ({ kind, text }: Token): boolean =>
   text === '-' ||
   (kind === 'number' && /^\d+$/.test(text))
 
-/** Every number in it is an exponent. */
+/** Every number in it is an exponent, and every minus the exponent's own. */
 const alternates = (inside: readonly Token[]): boolean =>
-  inside.every((token, at) => token.kind !== 'number' || ['^', '-'].includes(inside[at - 1]?.text ?? ''))
+  inside.every((token, at) => {
+    const before = inside[at - 1]?.text
+    if (token.text === '-') return before === '^'
+    return token.kind !== 'number' || before === '^' || before === '-'
+  })
 
 function refuseOtherPower(gathered: readonly Token[], next: Token | undefined): void {
   const typed = gathered.at(-1)

@@ -1,5 +1,6 @@
 import { toNumber } from '../quantity/rational.ts'
 import type { Unit } from '../quantity/types.ts'
+import { staysInLine } from './bare-unit.ts'
 import { literalExponent } from './literal-exponent.ts'
 import type { Formula, FunctionName, Node } from './types.ts'
 
@@ -9,11 +10,16 @@ export type UnitOf = (name: string) => Unit | undefined
 /**
  * Whether a line may be printed with bare numbers: worked through with the numbers as displayed, without any unit, the formula gives the
  * result in `resultUnit`. Each part carries the factor from its bare number to SI; sums and comparisons need equal factors, functions
- * the factor 1, and the whole the factor of the result's unit within 1e-12. Temperatures on a scale never are coherent.
+ * the factor 1, and the whole the factor of the result's unit within 1e-12. A nought has any factor; degrees and percent stay with their
+ * number and count as 1. Temperatures on a scale never are coherent.
  */
 export function coherent(formula: Formula, unitOf: UnitOf, resultUnit: Unit): boolean {
   const factor = factorOf(formula.tree, unitOf)
-  return factor !== undefined && resultUnit.offset === undefined && same(factor, resultUnit.factor)
+  return (
+    factor !== undefined &&
+    resultUnit.offset === undefined &&
+    same(factor, staysInLine(resultUnit) ? 1 : resultUnit.factor)
+  )
 }
 
 /** The same for a condition: both sides of every comparison in one unit. */
@@ -21,7 +27,10 @@ export function coherentCheck(formula: Formula, unitOf: UnitOf): boolean {
   return factorOf(formula.tree, unitOf) !== undefined
 }
 
-const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-12 * Math.abs(b)
+/** The factor of a nought: it is nought in any unit. */
+const any = 0
+
+const same = (a: number, b: number): boolean => a === any || Math.abs(a - b) <= 1e-12 * Math.abs(b)
 
 /** SI for one displayed unit of the node's bare number; undefined where bare numbers would not do. */
 function factorOf(node: Node, unitOf: UnitOf): number | undefined {
@@ -30,6 +39,7 @@ function factorOf(node: Node, unitOf: UnitOf): number | undefined {
     case 'pi':
       return 1
     case 'quantity':
+      return node.value === 0 && node.unit.offset === undefined ? any : plainFactor(node.unit)
     case 'unit':
       return plainFactor(node.unit)
     case 'name':
@@ -47,8 +57,10 @@ function factorOf(node: Node, unitOf: UnitOf): number | undefined {
   }
 }
 
-const plainFactor = (unit: Unit | undefined): number | undefined =>
-  unit?.offset === undefined ? unit?.factor : undefined
+function plainFactor(unit: Unit | undefined): number | undefined {
+  if (!unit || unit.offset !== undefined) return undefined
+  return staysInLine(unit) ? 1 : unit.factor
+}
 
 function arithmeticFactor(node: Extract<Node, { kind: 'arithmetic' }>, unitOf: UnitOf): number | undefined {
   if (node.op === '+' || node.op === '-') return common([node.left, node.right], unitOf)
@@ -70,8 +82,8 @@ function powerFactor(base: number, { right, exponent }: { right: number; exponen
 /** The factor all nodes share. */
 function common(nodes: readonly Node[], unitOf: UnitOf): number | undefined {
   const factors = nodes.map(node => factorOf(node, unitOf))
-  const [first] = factors
-  return first !== undefined && factors.every(each => each !== undefined && same(each, first)) ? first : undefined
+  const first = factors.find(factor => factor !== any) ?? any
+  return factors.every(each => each !== undefined && same(each, first)) ? first : undefined
 }
 
 const roots: Readonly<Partial<Record<FunctionName, number>>> = { sqrt: 2, cbrt: 3 }

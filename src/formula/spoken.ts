@@ -1,6 +1,7 @@
 import { spokenNumber, typedDigits } from '../quantity/number-print.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
 import { unitSpoken } from '../quantity/unit.ts'
+import { staysInLine } from './bare-unit.ts'
 import { symbolSpoken } from './symbol.ts'
 import type { Comparison, Formula, FunctionName, Node } from './types.ts'
 
@@ -32,14 +33,16 @@ export function spokenNumbers(
   shownOf: (name: string) => Shown | readonly Shown[],
   { bare }: { readonly bare: boolean },
 ): string {
-  const value = ({ digits, unit }: Shown): string => (bare ? spokenNumber(digits) : measured(digits, unit))
+  const value = ({ digits, unit }: Shown): string =>
+    bare && !staysInLine(unit) ? spokenNumber(digits) : measured(digits, unit)
   const values = (name: string): readonly string[] => {
     const shown = shownOf(name)
     return ('digits' in shown ? [shown] : shown).map(value)
   }
   return speak(formula.tree, {
     name: name => values(name)[0] ?? symbolSpoken(name),
-    quantity: ({ text, unit }) => (bare ? spokenNumber(typedDigits(text)) : measured(typedDigits(text), unit)),
+    quantity: ({ text, unit }) =>
+      bare && !staysInLine(unit) ? spokenNumber(typedDigits(text)) : measured(typedDigits(text), unit),
     unit: unit => (bare ? '' : unitSpoken(unit)),
     list: name => (values(name).length ? grouped(values(name).join(' plus ')) : '0'),
     members: values,

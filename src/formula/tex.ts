@@ -1,6 +1,7 @@
 import { texNumber, typedDigits } from '../quantity/number-print.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
 import { standsClose, unitTex } from '../quantity/unit.ts'
+import { unitInLine } from './bare-unit.ts'
 import { atLeast, atom, behind, bracketed, joined, type Piece, strengths } from './piece.ts'
 import { readingTex, readSymbol, type SymbolReading, withIndex } from './symbol.ts'
 import { type Leaves, texTree, unitPiece } from './tex-tree.ts'
@@ -39,7 +40,7 @@ export function texSymbols(formula: Formula, symbolOf: SymbolOf): string {
  * so; otherwise every number carries its unit. A name over its own unit (`f_ck / MPa`) is printed as the number alone in both.
  */
 export function texNumbers(formula: Formula, shownOf: ShownOf, { bare }: { readonly bare: boolean }): string {
-  const value = (shown: Linked): Piece => linked(numberPiece(shown.digits, bare ? undefined : shown.unit), shown.to)
+  const value = (shown: Linked): Piece => linked(numberPiece(shown.digits, unitInLine(shown.unit, bare)), shown.to)
   const values = (name: string): readonly Piece[] => several(shownOf(name)).map(value)
   return texTree(formula.tree, {
     ...writtenLeaves,
@@ -48,7 +49,7 @@ export function texNumbers(formula: Formula, shownOf: ShownOf, { bare }: { reado
     members: values,
     unit: node => (bare ? unity : unitPiece(node)),
     overUnit: node => (bare ? undefined : numberOverUnit(node, { formula, shownOf })),
-    quantity: node => numberPiece(typedDigits(node.text), bare ? undefined : node.unit),
+    quantity: node => numberPiece(typedDigits(node.text), unitInLine(node.unit, bare)),
     dot: '\\times',
   }).tex
 }
