@@ -58,7 +58,7 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     .argument('<file...>', 'notebooks; - reads standard input')
     .addOption(format(['text', 'json'], 'text'))
     .description('read, prove dimensions, evaluate; print diagnostics and the summary of checks')
-    .addHelpText('after', '\nExample: undercroft check shelter.md')
+    .addHelpText('after', '\nExample: undercroft check shelter/shelter.md')
     .action(async (files: string[], options: { format: 'text' | 'json' }) =>
       done(await (await import('./check.ts')).check(terminal, files, options)),
     )
@@ -73,7 +73,7 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     .addOption(new Option('--browser <path>', 'the Chromium to print with').env('UNDERCROFT_BROWSER'))
     .addOption(format(['text', 'json'], 'text'))
     .description('write the calculation package: a PDF and one self-contained HTML file')
-    .addHelpText('after', '\nExample: undercroft issue shelter.md --out out')
+    .addHelpText('after', '\nExample: undercroft issue shelter/shelter.md --out out')
     .action(async (file: string, options: IssueOptions) =>
       done(await (await import('./issue.ts')).issue(around, file, options)),
     )
@@ -83,7 +83,7 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     .argument('<file>', 'a notebook; - reads standard input')
     .addOption(format(['json', 'table'], 'json'))
     .description('print every value, step and check')
-    .addHelpText('after', '\nExample: undercroft results shelter.md --format table')
+    .addHelpText('after', '\nExample: undercroft results shelter/shelter.md --format table')
     .action(async (file: string, options: { format: 'json' | 'table' }) =>
       done(await (await import('./results.ts')).results(around, file, options)),
     )

@@ -12,13 +12,15 @@ const help = 'Name another folder, or move the file away'
 export async function start({ terminal, assets, untilStopped }: Surroundings, folder: string): Promise<ExitStatus> {
   const source = join(assets, 'templates', 'starter')
   const files = (await readdir(source)).sort()
+  const starter = files.find(file => file.endsWith('.md'))
+  if (!starter) throw new Error(`no starter notebook in ${source}`)
   for (const path of files.map(file => join(folder, file)))
     if (await isThere(path)) throw new Stopped(exitStatus.written, `\`${path}\` is there already`, help)
   const outputs = await Promise.all(
     files.map(async file => ({ path: join(folder, file), bytes: await readFile(join(source, file)) })),
   )
   await untilStopped(signal => writeTogether(outputs, { help, signal }))
-  const notebook = join(folder, files.find(file => file.endsWith('.md')) ?? '')
+  const notebook = join(folder, starter)
   terminal.answer(`Wrote ${notebook}`)
   terminal.say(`Next: undercroft check ${notebook}\n      undercroft issue ${notebook}`)
   return exitStatus.well

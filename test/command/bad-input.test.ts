@@ -1,0 +1,76 @@
+import { execFileSync } from 'node:child_process'
+import { chmodSync, mkdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { folderWith, sound } from './notebooks.ts'
+import { undercroft } from './run-undercroft.ts'
+
+const root = process.getuid?.() === 0
+/** Somebody to whom permissions apply. */
+const nobody = 65534
+
+const commands = [['check'], ['results'], ['issue', '--html-only']]
+
+describe.each(commands)('%s', (...command) => {
+  const run = (file: string, cwd: string, more: { input?: string; uid?: number } = {}) =>
+    undercroft([...command, file], { cwd, ...more })
+
+  it('refuses a file that is not there', async () => {
+    const { status, stderr } = await run('none.md', folderWith())
+    expect([status, stderr]).toEqual([2, '`none.md` cannot be read: there is no such file or folder\n'])
+  })
+
+  it('refuses a folder', async () => {
+    const cwd = folderWith()
+    mkdirSync(join(cwd, 'roof.md'))
+    const { status, stderr } = await run('roof.md', cwd)
+    expect([status, stderr]).toEqual([2, '`roof.md` cannot be read: it is a folder, and a file is needed here\n'])
+  })
+
+  it('refuses a file that this user may not read', async () => {
+    const cwd = folderWith({ 'roof.md': sound })
+    chmodSync(cwd, 0o755)
+    chmodSync(join(cwd, 'roof.md'), 0o000)
+    const { status, stderr } = await run('roof.md', cwd, root ? { uid: nobody } : {})
+    expect([status, stderr]).toEqual([2, '`roof.md` cannot be read: access is not permitted\n'])
+  })
+
+  it('refuses a path through a file', async () => {
+    const { status, stderr } = await run('roof.md/more.md', folderWith({ 'roof.md': sound }))
+    expect([status, stderr]).toEqual([2, '`roof.md/more.md` cannot be read: a part of the path is not a folder\n'])
+  })
+
+  it('reports an empty file as a notebook without a title block', async () => {
+    const { status, stderr } = await run('roof.md', folderWith({ 'roof.md': '' }))
+    expect(status).toBe(1)
+    expect(stderr).toContain('roof.md:1:1  error  front-matter-missing')
+  })
+
+  it('reports bytes that are not UTF-8 where they stand', async () => {
+    const { status, stderr } = await run(
+      'roof.md',
+      folderWith({ 'roof.md': Buffer.from(`${sound}\nB\xfchne\n`, 'latin1') }),
+    )
+    expect(status).toBe(1)
+    expect(stderr).toContain(`roof.md:${sound.split('\n').length + 1}:2  error  file-not-utf8`)
+    expect(stderr).toContain('help: Save the file as UTF-8')
+  })
+
+  it('reports a file of 10 MB as too large', async () => {
+    const { status, stderr } = await run('roof.md', folderWith({ 'roof.md': 'The load. '.repeat(1e6) }))
+    expect(status).toBe(1)
+    expect(stderr).toContain('roof.md:1:1  error  file-too-large\nThe file has 10.00 MB; the limit is 2.00 MB')
+  })
+
+  it('stops reading a source that does not end', async () => {
+    const { status, stderr } = await run('/dev/zero', folderWith())
+    expect(status).toBe(1)
+    expect(stderr).toContain('`/dev/zero` has more than 64 MB; the limit of a notebook is 2 MB')
+  })
+
+  it('writes nothing into the folder of a notebook it refuses', async () => {
+    const cwd = folderWith({ 'roof.md': '' })
+    await run('roof.md', cwd)
+    expect(execFileSync('ls', ['-A'], { cwd, encoding: 'utf8' })).toBe('roof.md\n')
+  })
+})
