@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest'
+import { shownText } from '../../src/formula/formula-text.ts'
 import { readFormula } from '../../src/formula/read-formula.ts'
 import { coherent, coherentCheck } from '../../src/formula/scale.ts'
+import { texNumbers } from '../../src/formula/tex.ts'
 import type { Formula } from '../../src/formula/types.ts'
 import type { Unit } from '../../src/quantity/types.ts'
 import { unitOf } from '../../src/quantity/unit.ts'
@@ -48,11 +50,11 @@ describe('coherent', () => {
     ['d^2', 'mm^2', true],
     ['d^2', 'm^2', false],
     ['2^k', '', true],
-    ['2^r', '', false],
-    ['k^r', '', false],
+    ['2^r', '', true],
+    ['k^r', '', true],
     ['exp(l / l)', '', true],
     ['exp(l / d)', '', false],
-    ['sin(30 deg)', '', false],
+    ['sin(30 deg)', '', true],
     ['sin(k)', '', true],
     ['min(l, 2 m)', 'm', true],
     ['min(l, d)', 'm', false],
@@ -67,7 +69,11 @@ describe('coherent', () => {
     ['round(l / m) * m', 'm', true],
     ['round(d / m) * m', 'm', false],
     ['k * r', 'percent', true],
-    ['k * r', '', false],
+    ['k * r', '', true],
+    // a nought fits any unit
+    ['max(l - 2 m, 0 ft)', 'm', true],
+    ['max(d, 0 m)', 'mm', true],
+    ['max(d, 1 m)', 'mm', false],
     ['T', 'degC', false],
     ['T - 5 degC', 'K', false],
     ['interpolate(table, k)', '', false],
@@ -85,5 +91,22 @@ describe('coherent', () => {
     ['T > 5 degC', false],
   ])('coherentCheck: `%s` is %s', (text, expected) => {
     expect(coherentCheck(formula(text), unitOfName)).toBe(expected)
+  })
+})
+
+describe('a bare line', () => {
+  const shown = (digits: string, unit: string) => ({ digits, unit: unitOf(unit), exact: true })
+
+  test('keeps degrees and percent with their numbers, and leaves other units away', () => {
+    const values: Record<string, ReturnType<typeof shown>> = { w: shown('18', 'kN/m^2'), r: shown('25', 'percent') }
+    const value = (name: string) => values[name]!
+    expect(shownText(formula('w * (1 + r) * sin(30 deg)'), value, { bare: true })).toBe(
+      '18 × (1 + 25 percent) × sin(30 deg)',
+    )
+    expect(texNumbers(formula('w * sin(30 deg)'), value, { bare: true })).toMatch(/18 \\times .*30.*circ/)
+  })
+
+  test('prints a nought without its unit', () => {
+    expect(shownText(formula('max(l, 0 ft)'), () => shown('2.5', 'm'), { bare: true })).toBe('max(2.5, 0)')
   })
 })
