@@ -19,7 +19,6 @@ export function furniture(model: PackageModel): string {
     box('top-center', quoted(model.draft ? draftWords : ''), 'font-weight: 700; letter-spacing: 0.18em'),
     box('top-right', quoted(title.title)),
     box('bottom-left', quoted(people.join(' \u00b7 '))),
-    box('bottom-center', quoted('')),
     box('bottom-right', `"Sheet " counter(page) " of " counter(pages)`, 'font-weight: 600'),
   ]
   return [

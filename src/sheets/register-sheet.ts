@@ -20,7 +20,7 @@ export function registerSheet(workings: Workings, setting: Setting, margins?: Ma
     return part('register', 'Assumptions register', [h('p', 'The notebook declares no assumption.')])
   const bodies = blocks.map(block =>
     h('tbody', [
-      h('tr.group', h('th', { scope: 'rowgroup', colSpan: 6 }, [h('a', { href: `#${block.id}` }, block.name)])),
+      h('tr.group', h('th', { scope: 'rowgroup', colSpan: 7 }, [h('a', { href: `#${block.id}` }, block.name)])),
       ...block.rows.map(row => registerRow(row, setting, margins?.get(row.id))),
     ]),
   )

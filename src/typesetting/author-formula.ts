@@ -24,6 +24,10 @@ export function authorFormula(tex: string, { setting, faults, display }: AuthorF
     faults.push({ tex, says: rendered.says })
     return h('code.bad-tex', tex)
   }
-  const set = placeRendered(rendered, { medium: setting.medium, parsed: setting.parsed, spoken: tex.trim() })
+  const set = placeRendered(rendered, {
+    medium: setting.medium,
+    parsed: setting.parsed,
+    spoken: `formula in TeX: ${tex.trim()}`,
+  })
   return display ? h('div.display', [set]) : set
 }

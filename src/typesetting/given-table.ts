@@ -1,13 +1,14 @@
 import type { Element } from 'hast'
 import { h } from 'hastscript'
 import type { GivenRow } from '../evaluation/workings.ts'
+import { keyOf } from './given-key.ts'
 import { prose, sentenceCase } from './prose.ts'
 import { usersHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
 import { valueCells } from './value-html.ts'
 
-/** What a calculation starts from: symbol, meaning, value, and where each came from. Rows of a list stand under their label. */
+/** What a calculation starts from: symbol, meaning, value, and where each came from. The only row of a list stands under its label. */
 export function givenTable(rows: readonly GivenRow[], block: string, setting: Setting): Element {
   return h('table.given', [
     h('caption', 'Given'),
@@ -53,11 +54,6 @@ export function rowTitle({ index, of, label }: NonNullable<GivenRow['row']>): st
   if (of === 1 && label) return label
   const counted = `Row ${index} of ${of}`
   return label ? `${counted}: ${label}` : counted
-}
-
-/** The full name of a given value: rows of a list are numbered. */
-function keyOf({ name, row }: GivenRow, block: string): string {
-  return row ? `${block}.${name}_${row.index}` : `${block}.${name}`
 }
 
 function givenRow(row: GivenRow, block: string, setting: Setting): Element {

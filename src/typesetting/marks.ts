@@ -50,7 +50,7 @@ export function ratioBar(ratio: number): Element {
   const over = reach - inside
   const past =
     over > 0.01 ? [s('rect', { x: bar.whole, y: 0, width: round(over), height: bar.height, fill: '#000' })] : []
-  return s('svg.bar', { viewBox: `0 0 ${bar.width} ${bar.height}`, ariaHidden: 'true' }, [
+  return s('svg.bar', { viewBox: `0 0 ${bar.width} ${bar.height}`, preserveAspectRatio: 'none', ariaHidden: 'true' }, [
     s('rect', {
       x: 0.4,
       y: 0.4,

@@ -16,7 +16,7 @@ import { sketchSvg } from './sketch-svg.ts'
 const beside = { width: 200, height: 190 }
 const above = { width: 400, height: 190 }
 /** A Given table longer than this leaves no sketch standing alone beside it. */
-const longGiven = 9
+const longGiven = 6
 /** One so short leaves the sketch standing out below it. */
 const shortGiven = 3
 

@@ -39,8 +39,10 @@ describe('pages: in a browser', () => {
       const outer = Array.from(document.querySelectorAll('table, svg.sketch, .step')).filter(passes)
       return [...inner, ...outer].map(element => element.outerHTML.slice(0, 120))
     })
+    const across = await page.evaluate(() => document.documentElement.scrollWidth)
     await page.close()
     expect(wide).toEqual([])
+    expect(across).toBeLessThanOrEqual(646)
   })
   it('axe finds nothing on the screen', async () => {
     const page = await looker.open(composed.screen, 'screen')

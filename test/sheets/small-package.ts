@@ -60,6 +60,15 @@ export const smallBlocks = () => [
     ['k', 'site.wall / 6', 'edge of the middle third'],
     ['', 'e <= k', 'no tension at the face'],
   ]),
+  calc('roof-load', 'cover', {
+    layers: [
+      { layer: 'topsoil and fill', thickness: 'site.cover', unit_weight: '20 kN/m^3' },
+      { layer: 'drainage gravel', thickness: '150 mm', unit_weight: '19 kN/m^3' },
+      { layer: 'roof slab', thickness: '350 mm', unit_weight: '25 kN/m^3' },
+    ],
+    live_load: '5 kN/m^2',
+    combination: 'IS 456',
+  }),
 ]
 
 export const smallBody = (): Root => ({
@@ -83,5 +92,6 @@ export const smallBody = (): Root => ({
     h('h3', 'Pit and wall'),
     blockAt(2),
     blockAt(3),
+    blockAt(4),
   ],
 })

@@ -46,6 +46,23 @@ describe('working-html: a calculation', () => {
   })
 })
 
+describe('working-html: lists', () => {
+  it('a list is a table, a row a line, each value linked to its origin and its row to its users', () => {
+    const cover = workings.blocks.find(block => block.name === 'cover')
+    if (cover?.kind !== 'calc') throw new Error('no cover')
+    const page = workingHtml(cover, 3, setting)
+    const [table] = all(page, element => classed(element, 'given-list'))
+    if (!table) throw new Error('no list')
+    const rows = all(table, element => element.tagName === 'tr').map(words)
+    expect(rows).toHaveLength(4)
+    expect(rows[0]).toContain('Thickness')
+    expect(rows[1]).toContain('1 topsoil and fill used in')
+    expect(rows[1]).toContain('1.2')
+    expect(rows[2]).toContain('0.15')
+    expect(html(table)).toMatch(/<span class="origin"><a href="#v-site-cover">A2<\/a>/)
+  })
+})
+
 describe('working-html: lines', () => {
   it('formula: numbers link to their origin, the line to its users, the margin to the source', () => {
     const made = html(formulaLine(line('1.08') as FormulaLine, 'roof', setting))
