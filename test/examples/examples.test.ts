@@ -52,7 +52,7 @@ describe.each([skerryPoint, usShort, starter])('%s', path => {
     expect(rulesOf(path, 'error')).toEqual([])
     const blocks = at(path).workings.blocks.map(({ name, complete }) => ({ name, complete }))
     expect(blocks.filter(({ complete }) => !complete)).toEqual([])
-    expect(blocks.length).toBeGreaterThan(5)
+    expect(blocks.length).toBeGreaterThan(4)
   })
 
   it('has all its checks satisfied, none of them by more than the last two hundredths', () => {
@@ -65,7 +65,7 @@ describe.each([skerryPoint, usShort, starter])('%s', path => {
   it('has every second method within its band', () => {
     const comparisons = comparisonsOf(path)
     expect(comparisons.filter(({ agrees }) => !agrees).map(({ says }) => says)).toEqual([])
-    expect(comparisons.length).toBeGreaterThan(3)
+    expect(comparisons.length).toBeGreaterThan(1)
   })
 
   it('closes every printed line when its page is recomputed', () => {
@@ -78,7 +78,7 @@ describe.each([skerryPoint, usShort, starter])('%s', path => {
       assets: look,
     })
     expect(proved.faults).toEqual([])
-    expect(proved.count.lines).toBeGreaterThan(60)
+    expect(proved.count.lines).toBeGreaterThan(50)
     expect(proved.count.closing).toBe(proved.count.lines)
   })
 })
@@ -167,6 +167,6 @@ describe('starter: the notebook that `start` lays down', () => {
   })
 
   it('is short', () => {
-    expect(at(starter).notebook.text.split('\n').length).toBeLessThan(140)
+    expect(at(starter).notebook.text.split('\n').length).toBeLessThan(120)
   })
 })
