@@ -17,6 +17,7 @@ import {
 } from './definition.ts'
 import { inputValue, refuseUnknownKeys } from './input-values.ts'
 import { lostBlocks, unreadCause } from './lost-blocks.ts'
+import { otherCode } from './other-code.ts'
 
 /** Every named thing of the notebook with what it uses: reads each formula once, asks nothing of units or numbers. */
 export function define(notebook: Notebook, modules: readonly Module[]): Defined {
@@ -25,7 +26,7 @@ export function define(notebook: Notebook, modules: readonly Module[]): Defined 
   notebook.blocks.forEach((block, index) => {
     if (block.kind === 'assume') defineAssumptions(sink, block, index)
     else if (block.kind === 'work') defineStatements(sink, block, index)
-    else defineCalc(sink, block, { index, byId, unread: unreadCause(notebook, block) })
+    else defineCalc(sink, block, { index, byId, codes: notebook.title.codes, unread: unreadCause(notebook, block) })
   })
   return { ...sink, lost: lostBlocks(notebook) }
 }
@@ -57,6 +58,8 @@ const keyOf = (statement: Statement, block: WorkBlock, number: number): string =
 interface CalcAbout {
   readonly index: number
   readonly byId: ReadonlyMap<string, Module>
+  /** The design codes that the title block lists. */
+  readonly codes: readonly string[]
   /** Set where the block was not read whole. */
   readonly unread: Diagnostic | undefined
 }
@@ -69,6 +72,8 @@ function defineCalc(sink: Sink, block: CalcBlock, about: CalcAbout): void {
     return
   }
   if (about.unread) sink.broken.set(name, about.unread)
+  const mixed = otherCode(block, module, about.codes)
+  if (mixed) sink.diagnostics.push(mixed)
   const given = new Map(block.inputs.map(keyed => [keyed.key.text, keyed]))
   const known = { known: Object.keys(module.inputs), of: `the inputs of ${module.id}`, key: name }
   const meant = refuseUnknownKeys(sink, block.inputs, known)

@@ -81,7 +81,22 @@ export const blockMessages = {
   'module-other-code': {
     means:
       'A module works by a design code that the `codes` of the title block do not list, so the package would mix codes unsaid.',
-    noExample: 'No stage gives this warning yet.',
+    example: [
+      '---',
+      'title: Roof',
+      'codes: [EN 1992-1-1:2004]',
+      '---',
+      '',
+      fence(
+        'calc two-way-slab roof',
+        'short_span: 3.4 m',
+        'long_span: 4.6 m',
+        'load: 57 kN/m^2',
+        'edges: all continuous',
+        'corners: held down',
+      ),
+      '',
+    ].join('\n'),
     instead:
       'Choose the module of the code that the package is designed to, or list the other code under `codes` as well.',
     stage: 'evaluation',
