@@ -10,6 +10,7 @@ import type {
   CalcWorking,
   CheckLine,
   GivenRow,
+  LimitLine,
   Line,
   Printed,
   Reference,
@@ -66,9 +67,11 @@ function blockData(results: Results, block: Exclude<BlockWorking, { kind: 'assum
     steps: block.lines.filter(line => line.kind !== 'check').map(stepData),
     checks: block.lines.filter(line => line.kind === 'check').map(checkData),
     ...(calc?.second ? { second: secondData(results, calc) } : {}),
-    ...(calc ? { limits: calc.limits.map(({ says, kept }) => ({ says, kept })), cautions: calc.cautions } : {}),
+    ...(calc ? { limits: calc.limits.map(limitData), cautions: calc.cautions } : {}),
   }
 }
+
+const limitData = ({ says, kept, refuses, reference }: LimitLine) => ({ says, kept, refuses, ...sourceData(reference) })
 
 function entityOf(results: Results, key: string): Entity | undefined {
   const named = results.plan.names.get(key)
@@ -208,7 +211,12 @@ function assumptionData(results: Results, row: AssumptionRow) {
     ...(row.range
       ? { range: { from: shownData(row.range.from), to: shownData(row.range.to), inside: row.range.inside } }
       : {}),
+    ...(row.measured === undefined ? {} : { measured: measuredData(row.measured) }),
+    ...(row.evidence ? { evidence: row.evidence } : {}),
     users: row.users.map(user => user.number),
     place: placeData(row.place),
   }
 }
+
+const measuredData = (measured: Shown | string) =>
+  typeof measured === 'string' ? { word: measured } : shownData(measured)

@@ -110,11 +110,8 @@ for (const [title, ran] of sheets) {
     it('what uses a value is exactly what shows it: lines by their operands, rows by where they come from', () => {
       const used = new Map<string, Set<string>>()
       const note = (key: string, id: string): void => void used.set(key, (used.get(key) ?? new Set()).add(id))
-      const originKey = new Map(
-        [...ran.plan.names].flatMap(([key, named]) => {
-          if (named.kind === 'word') return [[`v-${key.replace('.', '-')}`, key] as const]
-          return named.kind === 'number' ? [[`v-${key.replace('.', '-')}`, key] as const] : []
-        }),
+      const originKey = new Map<string, string>(
+        [...ran.plan.names.keys()].map(key => [`v-${key.replace('.', '-')}`, key]),
       )
       for (const block of workings.blocks) {
         if (block.kind === 'assume') continue
