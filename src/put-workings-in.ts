@@ -1,4 +1,6 @@
+import type { Element } from 'hast'
 import type { Root } from 'mdast'
+import { visit } from 'unist-util-visit'
 import type { Workings } from './evaluation/workings.ts'
 import { fillTree } from './notebook/fill-tree.ts'
 import type { Notebook } from './notebook/types.ts'
@@ -13,9 +15,20 @@ export function putWorkingsIn(tree: Root, notebook: Notebook, workings: Workings
   fillTree(tree, {
     block: (index, level) => {
       const block = blocks.get(index)
-      return block && workingHtml(block, Math.min(level + 1, 6), setting)
+      return block && standingAlone(workingHtml(block, Math.min(level + 1, 6), setting))
     },
-    mention: index => answerHtml(workings.answers[index], setting),
+    mention: index => standingAlone(answerHtml(workings.answers[index], setting)),
     notice: index => ({ className: ['notice', notebook.notices[index]?.kind ?? 'caution'] }),
   })
+}
+
+const ofThePackage = /^#(?:register|reference)-/
+
+/** The page has no register and no list of references, as a package has: what would link to them is left as words. */
+function standingAlone(element: Element): Element {
+  visit(element, 'element', node => {
+    const { href, ...properties } = node.properties
+    if (typeof href === 'string' && ofThePackage.test(href)) Object.assign(node, { tagName: 'span', properties })
+  })
+  return element
 }

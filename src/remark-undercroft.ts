@@ -1,15 +1,24 @@
 import type { Root } from 'mdast'
 import type { Plugin } from 'unified'
 import type { VFile } from 'vfile'
-import { evaluate } from './evaluation/evaluate.ts'
+import { evaluate, type Results } from './evaluation/evaluate.ts'
 import { makeWorkings } from './evaluation/make-workings.ts'
 import { plan } from './evaluation/plan.ts'
+import type { Workings } from './evaluation/workings.ts'
 import { catalogue } from './modules/catalogue.ts'
 import type { Module } from './modules/module.ts'
 import { notebookOfTree } from './notebook/notebook-of-tree.ts'
+import type { Notebook } from './notebook/types.ts'
 import { undercroftSyntax } from './notebook/undercroft-syntax.ts'
 import { putWorkingsIn } from './put-workings-in.ts'
 import { reportTo } from './report-to.ts'
+
+declare module 'vfile' {
+  interface DataMap {
+    /** What remarkUndercroft made of the file. */
+    undercroft: { readonly notebook: Notebook; readonly results: Results; readonly workings: Workings }
+  }
+}
 
 export interface UndercroftOptions {
   /** The modules that `calc` blocks may name; the catalogue when left out. */

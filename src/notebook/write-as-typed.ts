@@ -1,5 +1,6 @@
 import type { Nodes } from 'mdast'
 import { defaultHandlers, type Options as Extension, type Handle } from 'mdast-util-to-markdown'
+import type { FilledBlock } from './fill-tree.ts'
 import { mentionNames, noticeNames } from './our-directives.ts'
 
 /**
@@ -17,6 +18,7 @@ export function writeAsTyped(writing: Extension): Extension {
       code: asTyped(defaultHandlers.code),
       text: asTyped(defaultHandlers.text),
       textDirective: asTyped(textDirective),
+      undercroft: (node: FilledBlock) => node.data.asTyped,
     },
     unsafe: [...unsafe.filter(({ character }) => character !== ':'), ...ourColons],
   }
