@@ -3,9 +3,11 @@ import { toHtml } from 'hast-util-to-html'
 import { h } from 'hastscript'
 import type { TexTrouble } from '../typesetting/author-formula.ts'
 import type { Medium } from '../typesetting/medium.ts'
+import { raw } from '../typesetting/raw-node.ts'
 import { settingOf } from '../typesetting/setting.ts'
 import { setSmallFigures } from '../typesetting/whole-page-figures.ts'
 import type { Assets } from './assets.ts'
+import { type AuthorSheets, authorSheets } from './author-sheets.ts'
 import { cautionsSheet } from './cautions-sheet.ts'
 import { checksSheet } from './checks-sheet.ts'
 import { contentsSheet } from './contents-sheet.ts'
@@ -14,7 +16,7 @@ import { furniture } from './furniture.ts'
 import { checksBySection } from './gather-checks.ts'
 import { messagesSheet } from './messages-sheet.ts'
 import type { PackageModel } from './package-model.ts'
-import { type Placed, type PlacedText, placeWorkings } from './place-workings.ts'
+import type { Placed } from './place-workings.ts'
 import { passportSheet, recordSheet } from './record-sheet.ts'
 import { referencesSheet } from './references-sheet.ts'
 import { registerSheet } from './register-sheet.ts'
@@ -39,17 +41,17 @@ export function compose(model: PackageModel, assets: Assets): Composed {
   }
 }
 
-function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: PlacedText } {
+function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: AuthorSheets } {
   const { workings, notebook } = model
   const setting = settingOf(workings, { medium })
-  const text = placeWorkings(model.body, { workings, notices: notebook.notices }, setting)
+  const text = authorSheets(model.body, { workings, notices: notebook.notices }, setting)
   const front = [registerSheet(workings, setting, model.margins), checksSheet(checksBySection(text.headings))]
   const messages = messagesSheet(workings.diagnostics, text.faults)
   const back = [referencesSheet(workings), recordSheet(model), passportSheet(model.passports)]
   const cautions = cautionsSheet(workings)
   const order = [...(model.draft ? messages : []), ...front, ...(model.draft ? [] : messages), ...cautions]
   const contents = contentsSheet([...order.map(headed), ...text.headings, ...back.map(headed)])
-  const body = h('section.part.text', { id: 'text' }, text.tree.children as Element[])
+  const body = h('section.part.text', { id: 'text' }, [raw(text.html)])
   return { parts: [coverSheet(model), contents, ...order, body, ...back], text }
 }
 
