@@ -34,7 +34,7 @@ export const halvingCases: readonly PublishedCase[] = [
     status: 'computed',
     says: 'one tenth-value thickness of concrete',
     inputs: { layers: concrete('2.4 in * log(10) / log(2)'), required_factor: '10' },
-    answers: { P: '10.00', n_10: '1.000' },
+    answers: { P: '10.00', n_tenth: '1.000' },
     tolerance: { relative: 0.0001 },
   },
   {
@@ -43,7 +43,7 @@ export const halvingCases: readonly PublishedCase[] = [
     status: 'looked up',
     says: 'the printed tenth-value thickness is one tenth by the printed halving thickness',
     inputs: { layers: lead('41 mm'), spectrum: 'Co-60', required_factor: '9' },
-    answers: { n_10: '1.000' },
+    answers: { n_tenth: '1.000' },
     tolerance: { relative: 0.01 },
   },
   {
@@ -52,7 +52,7 @@ export const halvingCases: readonly PublishedCase[] = [
     status: 'looked up',
     says: 'the printed tenth-value thickness is one tenth by the printed halving thickness',
     inputs: { layers: concrete('220 mm'), spectrum: 'Co-60', required_factor: '9' },
-    answers: { n_10: '1.000' },
+    answers: { n_tenth: '1.000' },
     tolerance: { relative: 0.01 },
   },
 ]

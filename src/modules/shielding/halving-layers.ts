@@ -69,7 +69,7 @@ export const halvingLayers = defineModule({
       }),
     ]),
     step('n_all', 'sum(layers.n)', { says: 'halvings in all' }),
-    step('n_10', 'n_all * log10(2)', { says: 'the same in tenth-value thicknesses' }),
+    step('n_tenth', 'n_all * log10(2)', { says: 'the same in tenth-value thicknesses', symbol: 'n_10' }),
     step('T', '2^(-n_all)', { says: 'share of the radiation that comes through', source: cite('halving-data') }),
     step('P', '1 / T', { says: 'protection factor' }),
     step('n_req', 'log(required_factor) / log(2)', { says: 'halvings required' }),
@@ -83,7 +83,7 @@ export const halvingLayers = defineModule({
     step('t_add', 'n_more * x_add', { says: 'thickness of it that would be enough', unit: thin }),
     check('protection', 'P >= required_factor', { says: 'the protection factor is as required' }),
   ],
-  results: ['P', 'T', 'n_all', 'n_10', 't_add', 'n_more'],
+  results: ['P', 'T', 'n_all', 'n_tenth', 't_add', 'n_more'],
   limits: [
     limit('n_all <= 10', {
       says: 'no more than ten halvings: deeper, the hard part of the spectrum governs and the rule may promise too much; work the stack at 2 MeV as well',

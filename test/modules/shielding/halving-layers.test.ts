@@ -74,7 +74,7 @@ describe('halving layers', () => {
     expect(result.si('T_after_2')).toBeCloseTo(1 / 8, 12)
     expect(result.si('T_after_3')).toBeCloseTo(1 / 16, 12)
     expect(result.si('T')).toBeCloseTo(1 / 16, 12)
-    expect(result.si('n_10')).toBeCloseTo(4 * Math.log10(2), 12)
+    expect(result.si('n_tenth')).toBeCloseTo(4 * Math.log10(2), 12)
   })
 
   it.each(['packed earth', 'concrete', 'lead'])(

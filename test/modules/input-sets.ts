@@ -1,0 +1,81 @@
+import type { CaseInput, Input, ListInput, Module, QuantityInput } from '../../src/modules/module.ts'
+import { dimensionByName } from '../../src/quantity/dimension-names.ts'
+import { displayPoint, displayUnit } from '../../src/quantity/display-unit.ts'
+import { unitOf } from '../../src/quantity/unit.ts'
+
+type Inputs = Record<string, CaseInput>
+type Row = Record<string, string>
+
+/** Some quantity of the input's dimension; whether it lies in the range is all the same where only dimensions are proved. */
+function some(input: QuantityInput): string {
+  const { usual, least, most, unit } = input
+  const bound = input.default ?? usual?.[0] ?? least ?? most
+  if (bound !== undefined) return bound
+  if (unit && unitOf(unit.SI).offset !== undefined) return `10 ${displayPoint('SI').text}`
+  const dimension = dimensionByName(input.dimension)
+  if (!dimension) throw new Error(`no dimension is called ${input.dimension}`)
+  return `1 ${displayUnit(dimension, 'SI').text}`.trim()
+}
+
+type Field = Exclude<Input, ListInput>
+
+const isOptional = (input: Field): boolean => input.kind !== 'choice' && input.optional === true
+
+function textOf(input: Field, word: number): string {
+  if (input.kind === 'label') return 'some label'
+  if (input.kind === 'quantity') return some(input)
+  const words = Object.keys(input.words)
+  return words[word % words.length] ?? ''
+}
+
+/** Rows of a list: every word of its choices in turn, the optional fields given in all rows, in none, or in every other one. */
+function rowsOf(list: ListInput, about: { word: number; optional: 'all' | 'none' | 'some'; count?: number }): Row[] {
+  const { count = Math.max(list.least, Math.min(list.most, 2)) } = about
+  return Array.from({ length: count }, (_, index) => {
+    const given = about.optional === 'all' || (about.optional === 'some' && index % 2 === 1)
+    const fields = Object.entries(list.fields).filter(([, field]) => !isOptional(field) || given)
+    return Object.fromEntries(fields.map(([name, field]) => [name, textOf(field, about.word + index)]))
+  })
+}
+
+/**
+ * Inputs of a module in every combination of its choices and of its optional inputs given or left out; the words of choices in
+ * rows, and optional fields in all, some or no rows, run along. Refuses (throws) a module with more combinations than `most`.
+ */
+export function inputSets(module: Module, most = 2000): readonly Inputs[] {
+  let sets: Inputs[] = [{}]
+  const widen = (name: string, values: readonly (CaseInput | undefined)[]): void => {
+    sets = sets.flatMap(set => values.map(value => (value === undefined ? set : { ...set, [name]: value })))
+    if (sets.length > most) throw new Error(`${module.id} has more than ${most} combinations of choices`)
+  }
+  for (const [name, input] of Object.entries(module.inputs)) {
+    if (input.kind === 'choice') widen(name, Object.keys(input.words))
+    else if (input.kind === 'list') continue
+    else if (isOptional(input)) widen(name, [textOf(input, 0), undefined])
+    else widen(name, [textOf(input, 0)])
+  }
+  const lists = Object.entries(module.inputs).flatMap(([name, input]) =>
+    input.kind === 'list' ? [[name, input] as const] : [],
+  )
+  const words = Math.max(
+    1,
+    ...lists.flatMap(([, { fields }]) =>
+      Object.values(fields).map(field => (field.kind === 'choice' ? Object.keys(field.words).length : 1)),
+    ),
+  )
+  const total = lists.length === 0 ? sets.length : Math.max(sets.length, words) * 3
+  return Array.from({ length: total }, (_, index) => {
+    const about = { word: Math.floor(index / 3), optional: (['all', 'none', 'some'] as const)[index % 3] ?? 'all' }
+    const rows = Object.fromEntries(lists.map(([name, list]) => [name, rowsOf(list, about)]))
+    return { ...sets[Math.floor(index / (lists.length === 0 ? 1 : 3)) % sets.length], ...rows }
+  })
+}
+
+/** Inputs of a module with its longest lists. */
+export function longestInputs(module: Module): Inputs {
+  const [first = {}] = inputSets(module)
+  const lists = Object.entries(module.inputs).flatMap(([name, input]) =>
+    input.kind === 'list' ? [[name, rowsOf(input, { word: 0, optional: 'all', count: input.most })] as const] : [],
+  )
+  return { ...first, ...Object.fromEntries(lists) }
+}
