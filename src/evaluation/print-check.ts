@@ -11,12 +11,9 @@ import type { CheckLine } from './workings.ts'
 export function printCheck(context: PrintContext, line: PlannedCheck, base: Base): CheckLine {
   const { formula, operands, compiled, sides, name } = line
   const head = { kind: 'check', ...base, name, satisfied: satisfied(line, context.results.slots) === true } as const
-  const { tree } = formula
-  if (!sides || tree.kind !== 'comparison')
-    return { ...head, working: printTruth(context, { formula, operands, compiled }) }
+  if (!sides) return { ...head, working: printTruth(context, { formula, operands, compiled }) }
   const { demandLeft, unit } = sides
-  const [left, right] = demandLeft ? [sides.demand, sides.capacity] : [sides.capacity, sides.demand]
-  const printed = printSides(context, { formula, operands, compiled, op: tree.op, left, right, unit })
+  const printed = printSides(context, { formula, operands, compiled, unit })
   const [demand, capacity] = demandLeft ? [printed.left, printed.right] : [printed.right, printed.left]
   return {
     ...head,

@@ -1,7 +1,7 @@
-import { compile } from '../formula/compile.ts'
+import { compile, compileNode } from '../formula/compile.ts'
 import { chooseCheckDigits, chooseConditionDigits, chooseDigits, type Operand } from '../formula/reach.ts'
 import { coherent, coherentCheck } from '../formula/scale.ts'
-import type { Comparison, Compiled, Formula, Node } from '../formula/types.ts'
+import type { Compiled, Formula, Node } from '../formula/types.ts'
 import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
 import { seatOf } from './draft.ts'
@@ -24,34 +24,34 @@ type About = { readonly formula: Formula; readonly operands: Operands; readonly 
 export function printFormula(context: PrintContext, about: About & { readonly unit: Unit }): PrintedLine {
   const seats = seatsOf(about.operands)
   const { slots } = context.results
-  const numbers = workedOut(about.formula, about.operands, slots)
   const chosen = chooseDigits({
-    compiled: numbers ? compiledFor(numbers, about.operands) : about.compiled,
+    compiled: byHand(context, about).compiled,
     slots,
     operands: seats.map(({ entity }) => operandOf(context, entity)),
     resultUnit: about.unit,
     figures: context.figures,
   })
-  const put = { seats, digits: chosen.operands, unit: about.unit }
-  const working = substitution(context, numbers ? { ...about, formula: numbers } : about, put)
-  return {
-    working: numbers ? { ...working, formula: about.formula, numbers } : working,
-    result: { digits: chosen.result, unit: about.unit, exact: false },
-    fewer: chosen.fewer,
-  }
+  const working = substitution(context, about, { seats, digits: chosen.operands, unit: about.unit })
+  return { working, result: { digits: chosen.result, unit: about.unit, exact: false }, fewer: chosen.fewer }
 }
 
-const compiledFor = (formula: Formula, operands: Operands): Compiled =>
-  compile(formula, name => {
-    const found = operands.get(name)
-    if (!found) throw new Error(`nothing is called \`${name}\``)
-    return seatOf(found)
-  })
+/** The formula as it is worked out by hand, where that is another than the one in symbols: interpolations written out. */
+function byHand(context: PrintContext, about: About): About {
+  const formula = workedOut(about.formula, about.operands, context.results.slots)
+  if (!formula) return about
+  return { ...about, formula, compiled: compile(formula, seatIn(about.operands)) }
+}
+
+const seatIn = (operands: Operands) => (name: string) => {
+  const found = operands.get(name)
+  if (!found) throw new Error(`nothing is called \`${name}\``)
+  return seatOf(found)
+}
 
 /** A condition of numbers, with as many figures as its outcome needs. */
 export function printTruth(context: PrintContext, about: About): Substitution {
   const seats = seatsOf(about.operands)
-  const { compiled } = about
+  const { compiled } = byHand(context, about)
   const operands = seats.map(({ entity }) => operandOf(context, entity))
   const chosen = chooseConditionDigits({ compiled, slots: context.results.slots, operands, figures: context.figures })
   return substitution(context, about, { seats, digits: chosen.operands, unit: undefined })
@@ -63,31 +63,24 @@ export interface PrintedSides {
   readonly right: string
 }
 
-/** A comparison with both sides, printed so that the printed numbers give its own outcome. */
-export function printSides(
-  context: PrintContext,
-  about: About & { readonly op: Comparison; readonly left: Compiled; readonly right: Compiled; readonly unit: Unit },
-): PrintedSides {
-  const seats = seatsOf(about.operands)
-  const { op, left, right, unit, formula } = about
-  const { tree } = formula
-  const own = (side: 'left' | 'right', key: 'leftDigits' | 'rightDigits') => {
-    const digits =
-      tree.kind === 'comparison' ? exactSide(context, tree[side], { operands: about.operands, unit }) : undefined
-    return digits === undefined ? {} : { [key]: digits }
-  }
-  const operands = seats.map(({ entity }) => operandOf(context, entity))
-  const { slots } = context.results
+/** A comparison with both sides, printed so that the printed numbers give its own outcome. Throws where it is no comparison. */
+export function printSides(context: PrintContext, about: About & { readonly unit: Unit }): PrintedSides {
+  const { unit, operands } = about
+  const { tree } = byHand(context, about).formula
+  if (tree.kind !== 'comparison') throw new Error('only a comparison has two sides')
+  const seats = seatsOf(operands)
+  const seat = seatIn(operands)
+  const [leftDigits, rightDigits] = [tree.left, tree.right].map(side => exactSide(context, side, { operands, unit }))
   const chosen = chooseCheckDigits({
-    op,
-    left,
-    right,
+    op: tree.op,
+    left: compileNode(tree.left, seat),
+    right: compileNode(tree.right, seat),
     unit,
-    slots,
-    operands,
+    slots: context.results.slots,
+    operands: seats.map(({ entity }) => operandOf(context, entity)),
     figures: context.figures,
-    ...own('left', 'leftDigits'),
-    ...own('right', 'rightDigits'),
+    ...(leftDigits === undefined ? {} : { leftDigits }),
+    ...(rightDigits === undefined ? {} : { rightDigits }),
   })
   const working = substitution(context, about, { seats, digits: chosen.operands, unit: undefined })
   return { working, left: chosen.left, right: chosen.right }
@@ -140,7 +133,9 @@ function substitution(
       if (first) operands.set(name, first)
     } else operands.set(name, own)
   }
-  return { formula: about.formula, operands, bare: isBare(about, put.unit) }
+  const hand = byHand(context, about)
+  const numbers = hand === about ? {} : { numbers: hand.formula }
+  return { formula: about.formula, ...numbers, operands, bare: isBare(hand, put.unit) }
 }
 
 function isBare(about: About, unit: Unit | undefined): boolean {

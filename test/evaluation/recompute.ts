@@ -30,13 +30,13 @@ export function faultsOf(line: Line, figures = 4): string[] {
 
 const isOne = (printed: Printed | readonly Printed[]): printed is Printed => 'shown' in printed
 
-export function numbersIn({ formula, operands, bare }: Substitution): string {
+export function numbersIn({ formula, numbers, operands, bare }: Substitution): string {
   const shownOf = (name: string): Shown | readonly Shown[] => {
     const printed = operands.get(name)
     if (!printed) return []
     return isOne(printed) ? printed.shown : printed.map(each => each.shown)
   }
-  return shownText(formula, shownOf, { bare })
+  return shownText(numbers ?? formula, shownOf, { bare })
 }
 
 /** The tree of the line with its numbers put in; it holds no name. */
@@ -65,15 +65,11 @@ function closes(value: number, shown: Shown, figures: number): boolean {
 
 function formulaFaults(line: FormulaLine, figures: number): string[] {
   const { working, result } = line
-  if (hasTable(working)) return []
   const value = inShown(recomputed(working), working.bare, result.unit)
   return closes(value, result, line.fewer ? 1 : figures)
     ? []
     : [`${line.number}: ${numbersIn(working)} = ${value}, printed ${result.digits} ${result.unit.text}`]
 }
-
-/** A line that interpolates in a table of the author's needs the table beside it. */
-const hasTable = ({ formula }: Substitution): boolean => formula.text.includes('interpolate(')
 
 function lookFaults(line: LookLine, figures: number): string[] {
   const faults = line.interpolations.flatMap(({ working, result }) => {

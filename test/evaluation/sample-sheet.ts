@@ -68,7 +68,12 @@ table drift = 0 m, 1.0; 2 m, 0.6; 4 m, 0.5
 f = interpolate(drift, site.cover)
 T_in = site.T_soil + 9 K
 T_in <= 24 degC
-f >= 0.2 and f <= 1`,
+f >= 0.2 and f <= 1
+interpolate(drift, 1 m) <= 0.9
+interpolate(drift, site.cover) >= 0.5 or f > 2
+f_2 = 2 * interpolate(drift, 2 m) - interpolate(drift, site.water)
+table gain = 0 degC, 1 kW; 20 degC, 3 kW
+Q = interpolate(gain, site.T_soil)`,
   ),
   prose:
     'The roof carries :value[roof.M_y_sup] and :value[site.cover]{unit="ft" figures=3}; see :see[thrust] and :cite[statics]. Ground: :value[site.ground].\n\n',

@@ -200,7 +200,7 @@ describe('characters', () => {
       symbol: 'h_c',
     })
     expect(rows[1]).toMatchObject({ status: 'hold', closes: 'before the raft is poured', measured: { digits: '3.1' } })
-    expect(rows[1]?.users.map(({ number }) => number)).toEqual(['1', '3'])
+    expect(rows[1]?.users.map(({ number }) => number)).toEqual(['1', '3', '7.14'])
   })
 
   it('a ratio prints on the side of one that its verdict is on', () => {
