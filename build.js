@@ -37,18 +37,18 @@ try {
 async function bundle() {
   const { metafile } = await build({
     absWorkingDir: root,
-    entryPoints: {
-      command: 'src/command/main.ts',
-      index: 'src/index.ts',
-      'remark-undercroft': 'src/remark-undercroft.ts',
-      ...(bench ? { bench: 'test/bench/main.ts' } : {}),
-    },
+    entryPoints: bench
+      ? { bench: 'test/bench/main.ts' }
+      : { command: 'src/command/main.ts', index: 'src/index.ts', 'remark-undercroft': 'src/remark-undercroft.ts' },
     outdir: stage,
     bundle: true,
     splitting: true,
     format: 'esm',
     platform: 'node',
     target: 'node20.11',
+    define: {
+      UNDERCROFT_VERSION: JSON.stringify(JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).version),
+    },
     // Names stay, so that a reported stack can be read.
     minifyWhitespace: true,
     minifySyntax: true,

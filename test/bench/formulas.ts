@@ -30,7 +30,7 @@ const steps: readonly (readonly [string, string])[] = [
   ['k_y', '4.6 * M_y / (f_ck * b_w * d_y^2)'],
   ['A_x', '0.5 * f_ck / f_y * (1 - sqrt(1 - k_x)) * b_w * d_x'],
   ['A_y', '0.5 * f_ck / f_y * (1 - sqrt(1 - k_y)) * b_w * d_y'],
-  ['A_b', '3.14159 * d_b^2 / 4'],
+  ['A_b', 'pi * d_b^2 / 4'],
   ['s_x', 'b_w * A_b / A_x'],
   ['s_y', 'b_w * A_b / A_y'],
   ['x_u', '0.87 * f_y * A_x / (0.36 * f_ck * b_w)'],
@@ -71,7 +71,7 @@ function handwritten(v: Float64Array, out: Float64Array): void {
   const k_y = (4.6 * M_y) / (f_ck * b_w * d_y * d_y)
   const A_x = ((0.5 * f_ck) / f_y) * (1 - Math.sqrt(1 - k_x)) * b_w * d_x
   const A_y = ((0.5 * f_ck) / f_y) * (1 - Math.sqrt(1 - k_y)) * b_w * d_y
-  const A_b = (3.14159 * d_b * d_b) / 4
+  const A_b = (Math.PI * d_b * d_b) / 4
   const x_u = (0.87 * f_y * A_x) / (0.36 * f_ck * b_w)
   const x_m = 0.46 * d_x
   const M_l = ((0.36 * x_m) / d_x) * (1 - (0.42 * x_m) / d_x) * b_w * d_x * d_x * f_ck
