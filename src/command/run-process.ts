@@ -1,5 +1,4 @@
-import { readFileSync } from 'node:fs'
-import { dirname, join } from 'node:path'
+import { dirname } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { exitStatus } from './exit-status.ts'
 import { runProgram } from './program.ts'
@@ -8,9 +7,12 @@ import { Stopped } from './stopped.ts'
 import { terminalOf } from './terminal.ts'
 import { untilStopped } from './until-stopped.ts'
 
+/** Put in by the build, from package.json. */
+declare const UNDERCROFT_VERSION: string
+
 // The program is built into dist/, beside its templates and fonts.
 const assets = dirname(fileURLToPath(import.meta.url))
-const { version } = JSON.parse(readFileSync(join(assets, '..', 'package.json'), 'utf8')) as { version: string }
+const version = UNDERCROFT_VERSION
 const terminal = terminalOf({ stdout: process.stdout, stderr: process.stderr, lost }, process.env)
 
 process.on('uncaughtException', thrown => {
