@@ -1,4 +1,5 @@
 import type { Module, QuantityInput } from '../modules/module.ts'
+import { isAtMost, isBelow } from '../quantity/tolerance.ts'
 import { pushOp } from './draft.ts'
 import { ownLiteral } from './literal.ts'
 import type { Stage } from './module-scope.ts'
@@ -28,28 +29,39 @@ function inputOf(module: Module, where: { list?: string; field: string }): Quant
   return input?.kind === 'quantity' ? input : undefined
 }
 
-const slack = 1e-9
-
 function rangesOf(input: QuantityInput, about: { entity: Entity; block: number; alive: number }): PlannedRange[] {
-  const si = (text: string): number => ownLiteral(text).si
-  const room = (bound: number): number => slack * Math.abs(bound)
-  const make = (says: string, refuses: boolean, keeps: (value: number) => boolean): PlannedRange => ({
-    ...about,
-    says,
-    refuses,
-    keeps,
-  })
-  const ranges: PlannedRange[] = []
   const { above, below, least, most, usual } = input
-  if (above !== undefined)
-    ranges.push(make(`greater than ${above}`, true, value => value > si(above) + room(si(above))))
-  if (below !== undefined) ranges.push(make(`less than ${below}`, true, value => value < si(below) - room(si(below))))
-  if (least !== undefined) ranges.push(make(`at least ${least}`, true, value => value >= si(least) - room(si(least))))
-  if (most !== undefined) ranges.push(make(`at most ${most}`, true, value => value <= si(most) + room(si(most))))
+  // Bounds are read once: the closures run for every changed assumption.
+  const si = (text: string): number => ownLiteral(text).si
+  const ranges: PlannedRange[] = []
+  const add = (says: string, refuses: boolean, keeps: (value: number) => boolean): void => {
+    ranges.push({ ...about, says, refuses, keeps })
+  }
+  if (above !== undefined) add(`greater than ${above}`, true, isAbove(si(above)))
+  if (below !== undefined) add(`less than ${below}`, true, isUnder(si(below)))
+  if (least !== undefined) add(`at least ${least}`, true, isFrom(si(least)))
+  if (most !== undefined) add(`at most ${most}`, true, isTo(si(most)))
   if (usual) {
-    const [from, to] = usual
-    const inside = (value: number) => value >= si(from) - room(si(from)) && value <= si(to) + room(si(to))
-    ranges.push(make(`usually ${from} to ${to}`, false, inside))
+    const [from, to] = [isFrom(si(usual[0])), isTo(si(usual[1]))]
+    add(`usually ${usual[0]} to ${usual[1]}`, false, value => from(value) && to(value))
   }
   return ranges
 }
+
+type Keeps = (value: number) => boolean
+const isAbove =
+  (bound: number): Keeps =>
+  value =>
+    isBelow(bound, value)
+const isUnder =
+  (bound: number): Keeps =>
+  value =>
+    isBelow(value, bound)
+const isFrom =
+  (bound: number): Keeps =>
+  value =>
+    isAtMost(bound, value)
+const isTo =
+  (bound: number): Keeps =>
+  value =>
+    isAtMost(value, bound)
