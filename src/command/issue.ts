@@ -95,7 +95,7 @@ async function writeJob(proved: ProvedPackage, job: Job, signal: AbortSignal): P
 
 async function writeHtml(proved: ProvedPackage, { files: { html } }: Job, signal: AbortSignal): Promise<Written> {
   signal.throwIfAborted()
-  await writeTogether([{ path: html, bytes: proved.compose().screen }], { help, signal })
+  await writeTogether([{ path: html, bytes: proved.screen() }], { help, signal })
   return { html, ...proved.count }
 }
 

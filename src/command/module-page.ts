@@ -55,7 +55,7 @@ function inputTable(module: Module): string {
 }
 
 function inputRows(name: string, input: Input, indent: string): string[] {
-  const head = `| ${indent}${code(name)} | ${cell(input.says)} |`
+  const head = `| ${indent}${code(name)} | ${cell([input.says, input.note].filter(Boolean).join('. '))} |`
   if (input.kind === 'list') {
     const fields = Object.entries(input.fields).flatMap(([field, own]) => inputRows(field, own, `${code(name)} → `))
     return [`${head} rows | ${input.least} to ${input.most} rows | ${required} |`, ...fields]
@@ -107,6 +107,11 @@ function stepLines(step: Step, indent: string): string[] {
       ]
     case 'each':
       return [`${at}for each row of ${code(step.list)}:`, ...stepList(step.steps, inner)]
+    case 'pairs':
+      return [
+        `${at}for each two neighbouring rows of ${code(step.list)} (${code('prev_')} before a name of the earlier):`,
+        ...stepList(step.steps, inner),
+      ]
     case 'carried':
       return [
         `${at}${code(step.name)}: ${step.says} (first row ${code(step.first)}, then ${code(step.next)} of the row before)`,
@@ -115,7 +120,7 @@ function stepLines(step: Step, indent: string): string[] {
       return [`${at}${code(step.name)}: ${step.says} (${code(step.of)} of the ${step.from} row of ${code(step.list)})`]
     case 'when':
       return [
-        `${at}where ${conditionText(step.condition)} (${step.says}):`,
+        `${at}where ${conditionText(step.condition)}${step.says === undefined ? '' : ` (${step.says})`}:`,
         ...stepList(step.yes, inner),
         ...(step.no.length > 0 ? [`${at}otherwise:`, ...stepList(step.no, inner)] : []),
       ]

@@ -2,7 +2,7 @@ import { basename } from 'node:path'
 import { passportsOf } from '../evaluation/passport.ts'
 import { authorText } from '../notebook/author-text.ts'
 import type { Assets } from '../sheets/assets.ts'
-import { type Composed, compose } from '../sheets/compose.ts'
+import { type Composed, compose, composeScreen } from '../sheets/compose.ts'
 import type { PackageModel, PackageRecord } from '../sheets/package-model.ts'
 import { type PencilProof, pencilProof } from '../sheets/pencil/pencil-proof.ts'
 import type { Evaluated } from './evaluated.ts'
@@ -24,22 +24,26 @@ export interface ProvedPackage {
   readonly count: Pick<PencilProof, 'lines' | 'closing'>
   /** Composes the package, naming the browser that prints it, if one does. */
   readonly compose: (browser?: PackageRecord['browser']) => Composed
+  /** Composes the page for the screen alone, printed by nothing. */
+  readonly screen: () => string
 }
 
 /** Composes the package and has the independent reader recompute its page. Throws where a printed line does not close: that is our fault. */
 export function provePackage(evaluated: Evaluated, options: TextOptions): ProvedPackage {
   const model = modelOf(evaluated, options)
-  const { screen, faults } = compose(model, options.assets)
+  const { screen, faults } = composeScreen(model, options.assets)
   const proof = pencilProof(screen)
   refuseOpenLines(proof)
   const { lines, closing, notPencil } = proof
+  const proved = { ...model, proof: { lines, closing, notPencil } }
   return {
     count: { lines, closing },
     faults,
     compose: browser => {
       const record = { ...model.record, ...(browser ? { browser } : {}) }
-      return compose({ ...model, record, proof: { lines, closing, notPencil } }, options.assets)
+      return compose({ ...proved, record }, options.assets)
     },
+    screen: () => composeScreen(proved, options.assets).screen,
   }
 }
 

@@ -31,14 +31,16 @@ export interface Composed {
 
 /** Composes the package, once for each medium, from one model. Each text holds everything it needs. */
 export function compose(model: PackageModel, assets: Assets): Composed {
-  const screen = sheets(model, 'screen')
   const print = sheets(model, 'print')
-  const look = [assets.fonts, assets.sheet, assets.print]
-  return {
-    screen: document(model, screen.parts, [...look, furniture(model), assets.screen]),
-    print: document(model, print.parts, [...look, assets.paper, furniture(model)]),
-    faults: screen.text.faults,
-  }
+  const look = [assets.fonts, assets.sheet, assets.print, assets.paper, furniture(model)]
+  return { ...composeScreen(model, assets), print: document(model, print.parts, look) }
+}
+
+/** Composes the package for the screen alone. */
+export function composeScreen(model: PackageModel, assets: Assets): Omit<Composed, 'print'> {
+  const screen = sheets(model, 'screen')
+  const look = [assets.fonts, assets.sheet, assets.print, furniture(model), assets.screen]
+  return { screen: document(model, screen.parts, look), faults: screen.text.faults }
 }
 
 function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: AuthorSheets } {
