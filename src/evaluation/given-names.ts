@@ -25,7 +25,7 @@ export function namesOf(steps: readonly Step[]): Names {
 
 function collect(steps: readonly Step[], names: Names, into: Set<string>): void {
   for (const step of steps) {
-    if (step.kind === 'each') collect(step.steps, names, names.rows)
+    if (step.kind === 'each' || step.kind === 'pairs') collect(step.steps, names, names.rows)
     else if (step.kind === 'when') collect([...step.yes, ...step.no], names, into)
     else if (step.kind === 'solve') for (const { name } of Object.values(step.gives)) into.add(name)
     else if (step.kind !== 'check') into.add(step.name)

@@ -35,6 +35,7 @@ const faultOf = (block: PlannedCalc, { limit, place }: PlannedLimit): Diagnostic
   severity: limit.otherwise === 'refuse' ? 'error' : 'warning',
   place,
   says: `${block.module.title}: outside the limit that ${limit.says}`,
+  ...(limit.advice ? { help: limit.advice } : {}),
 })
 
 function disagreements(block: PlannedCalc, slots: Float64Array): Diagnostic[] {

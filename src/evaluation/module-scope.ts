@@ -60,9 +60,12 @@ export const newScope = (parent?: Scope, before?: Scope): Scope => ({
   ...(before ? { before } : {}),
 })
 
-/** What a name stands for, in this scope or an outer one. */
+const prev = 'prev_'
+
+/** What a name stands for: in this scope, in an outer one, or with `prev_` before it in the row before. */
 export function findIn(scope: Scope, name: string): Entity | readonly Entity[] | undefined {
-  return scope.names.get(name) ?? (scope.parent && findIn(scope.parent, name))
+  const found = scope.names.get(name) ?? (scope.parent && findIn(scope.parent, name))
+  return found ?? (name.startsWith(prev) ? scope.before?.names.get(name.slice(prev.length)) : undefined)
 }
 
 export const findFor =

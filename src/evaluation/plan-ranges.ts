@@ -1,5 +1,8 @@
 import type { Module, QuantityInput } from '../modules/module.ts'
+import { digitsOf, plainNumber, typedDigits } from '../quantity/number-print.ts'
+import { inUnit } from '../quantity/to-unit.ts'
 import { isAtMost, isBelow } from '../quantity/tolerance.ts'
+import { unitText } from '../quantity/unit.ts'
 import { pushOp } from './draft.ts'
 import { ownLiteral } from './literal.ts'
 import type { Stage } from './module-scope.ts'
@@ -33,19 +36,29 @@ function rangesOf(input: QuantityInput, about: { entity: Entity; block: number; 
   const { above, below, least, most, usual } = input
   // Bounds are read once: the closures run for every changed assumption.
   const si = (text: string): number => ownLiteral(text).si
+  const words = (bound: string): string => boundText(bound, about.entity)
   const ranges: PlannedRange[] = []
   const add = (says: string, refuses: boolean, keeps: (value: number) => boolean): void => {
     ranges.push({ ...about, says, refuses, keeps })
   }
-  if (above !== undefined) add(`greater than ${above}`, true, isAbove(si(above)))
-  if (below !== undefined) add(`less than ${below}`, true, isUnder(si(below)))
-  if (least !== undefined) add(`at least ${least}`, true, isFrom(si(least)))
-  if (most !== undefined) add(`at most ${most}`, true, isTo(si(most)))
+  if (above !== undefined) add(`greater than ${words(above)}`, true, isAbove(si(above)))
+  if (below !== undefined) add(`less than ${words(below)}`, true, isUnder(si(below)))
+  if (least !== undefined) add(`at least ${words(least)}`, true, isFrom(si(least)))
+  if (most !== undefined) add(`at most ${words(most)}`, true, isTo(si(most)))
   if (usual) {
     const [from, to] = [isFrom(si(usual[0])), isTo(si(usual[1]))]
-    add(`usually ${usual[0]} to ${usual[1]}`, false, value => from(value) && to(value))
+    add(`usually ${words(usual[0])} to ${words(usual[1])}`, false, value => from(value) && to(value))
   }
   return ranges
+}
+
+/** A bound in the unit that the author typed, or that the value is shown in: to three figures where it is defined in another. */
+function boundText(bound: string, { typed, unit: shown }: Entity): string {
+  const { digits, unit: own, si } = ownLiteral(bound)
+  const unit = typed?.unit ?? shown
+  const number = own.text === unit.text ? digits : String(Number(digitsOf(inUnit(si, unit), 3)))
+  const name = unitText(unit)
+  return `${plainNumber(typedDigits(number))} ${name}`.trimEnd()
 }
 
 type Keeps = (value: number) => boolean

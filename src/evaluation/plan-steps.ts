@@ -1,4 +1,4 @@
-import type { CarriedStep, EachStep, FormulaStep, Step, TakeStep, WhenStep } from '../modules/module.ts'
+import type { CarriedStep, EachStep, FormulaStep, PairsStep, Step, TakeStep, WhenStep } from '../modules/module.ts'
 import { newSlot, pushOp } from './draft.ts'
 import {
   addLine,
@@ -33,6 +33,9 @@ function planStep(stage: Stage, step: Step): void {
       return
     case 'each':
       planEach(stage, step)
+      return
+    case 'pairs':
+      planPairs(stage, step)
       return
     case 'carried':
       planCarried(stage, step)
@@ -91,10 +94,26 @@ function rowsOf(stage: Stage, list: string): readonly ListRow[] {
   return rows
 }
 
+/** Steps between neighbouring rows: they are planned in the later row, which finds the earlier one by `prev_`. */
+function planPairs(stage: Stage, step: PairsStep): void {
+  const [first, ...later] = rowsOf(stage, step.list)
+  if (!first || later.length === 0) throw moduleFault(stage, `\`${step.list}\` has no two rows`)
+  for (const { scope, row } of later) planSteps({ ...stage, scope, row }, step.steps)
+  const between = [...(later[0]?.scope.names.keys() ?? [])].filter(name => !first.scope.names.has(name))
+  gather(stage, { list: step.list, scopes: later, names: between })
+}
+
 /** Every number that all rows have, as a list in the outer scope: `layers.x`. */
 export function gatherRows(stage: Stage, list: string): void {
   const scopes = rowsOf(stage, list)
-  for (const name of scopes[0]?.scope.names.keys() ?? []) {
+  gather(stage, { list, scopes, names: scopes[0]?.scope.names.keys() ?? [] })
+}
+
+function gather(
+  stage: Stage,
+  { list, scopes, names }: { list: string; scopes: readonly ListRow[]; names: Iterable<string> },
+): void {
+  for (const name of names) {
     const entities = scopes
       .map(({ scope }) => scope.names.get(name))
       .filter(found => found !== undefined && 'kind' in found)
@@ -170,10 +189,12 @@ function planWhen(stage: Stage, step: WhenStep): void {
         : `\`${condition.choice}\` is ${wordIn(stage.scope, condition.choice)}`
     // One word of several: only the one that holds is worth a line.
     const asksOn = !holds && side.every(next => next.kind === 'when' && 'choice' in next.condition)
-    if (!asksOn) addLine(stage, { kind: 'branch', chosen: { holds, because }, guards, says, place, ...rows })
+    if (says !== undefined && !asksOn)
+      addLine(stage, { kind: 'branch', chosen: { holds, because }, guards, says, place, ...rows })
     planSteps(stage, side)
     return
   }
+  if (says === undefined) throw moduleFault(stage, `the branch on \`${condition.formula}\` says nothing`)
   const test = truthOf(stage, condition.formula)
   const yes = guardedBy(stage, test.slot, 1)
   const no = guardedBy(stage, test.slot, 0)

@@ -20,6 +20,8 @@ export interface QuantityInput {
   readonly kind: 'quantity'
   readonly dimension: DimensionName
   readonly says: string
+  /** More for the author: it stands on the module's page of the manual, not in a package. The other inputs have it too. */
+  readonly note?: string
   /** How it is typeset; the input's own name when absent. */
   readonly symbol?: string
   /** Shown in degC and degF: then it is a temperature on a scale, and a difference is refused; otherwise a scale is. */
@@ -40,6 +42,7 @@ export interface QuantityInput {
 export interface ChoiceInput {
   readonly kind: 'choice'
   readonly says: string
+  readonly note?: string
   readonly words: Readonly<Record<string, string>>
   readonly default?: string
 }
@@ -48,6 +51,7 @@ export interface ChoiceInput {
 export interface LabelInput {
   readonly kind: 'label'
   readonly says: string
+  readonly note?: string
   readonly optional?: true
 }
 
@@ -55,6 +59,7 @@ export interface LabelInput {
 export interface ListInput {
   readonly kind: 'list'
   readonly says: string
+  readonly note?: string
   readonly fields: Readonly<Record<string, QuantityInput | ChoiceInput | LabelInput>>
   readonly least: number
   readonly most: number
@@ -98,6 +103,17 @@ export interface EachStep {
   readonly steps: readonly Step[]
 }
 
+/**
+ * Steps for each two neighbouring rows of a list of two rows or more, for what lies between them. They belong to the later of the two,
+ * so that the first row has none: `sum(points.area)` sums one value fewer than there are rows. A field or step of the earlier row is
+ * called by its name with `prev_` before it: `z - prev_z`.
+ */
+export interface PairsStep {
+  readonly kind: 'pairs'
+  readonly list: string
+  readonly steps: readonly Step[]
+}
+
 /** Inside `each`: in the first row `name = first`; in later rows `name` = the value of `next` in the row before. */
 export interface CarriedStep {
   readonly kind: 'carried'
@@ -121,12 +137,15 @@ export interface TakeStep {
   readonly unit?: UnitChoice
 }
 
-/** A branch. Both sides are proved; one is evaluated and printed, with the condition that chose it. */
+/** A branch. Both sides are proved; one is evaluated and printed, after a line with the condition that chose it. */
 export interface WhenStep {
   readonly kind: 'when'
   readonly condition: Condition
-  /** Says what the condition means, for print: `the wall is below the water level`. */
-  readonly says: string
+  /**
+   * Says what the condition means, for print: `the wall is below the water level`. Without it the branch has no line: for a choice or
+   * an optional input, which the list of given values shows, where an earlier line or the steps themselves tell what was chosen.
+   */
+  readonly says?: string
   readonly yes: readonly Step[]
   readonly no: readonly Step[]
 }
@@ -161,12 +180,24 @@ export interface CheckStep {
   readonly source?: Citation
 }
 
-export type Step = FormulaStep | LookStep | EachStep | CarriedStep | TakeStep | WhenStep | SolveStep | CheckStep
+export type Step =
+  | FormulaStep
+  | LookStep
+  | EachStep
+  | PairsStep
+  | CarriedStep
+  | TakeStep
+  | WhenStep
+  | SolveStep
+  | CheckStep
 
 /** A limit of validity. `holds` is a condition over inputs and steps, judged as soon as its names are known. */
 export interface Limit {
   readonly holds: Condition
+  /** A short clause that reads after `outside the limit that` and by itself: `the ratio of the spans is at most 2`. */
   readonly says: string
+  /** What the author can do where it is exceeded, for the message only: `swap the two`. */
+  readonly advice?: string
   /** `refuse`: nothing after it is evaluated. `warn`: evaluation goes on and the package shows it exceeded. */
   readonly otherwise: 'refuse' | 'warn'
   /** The input whose place a message points at. */

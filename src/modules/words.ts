@@ -11,6 +11,7 @@ import type {
   Limit,
   ListInput,
   LookStep,
+  PairsStep,
   QuantityInput,
   SolveStep,
   Step,
@@ -61,6 +62,8 @@ export const look = (name: string, table: Table, more: Omit<LookStep, 'kind' | '
 })
 /** The same steps for each row of a list. */
 export const each = (listName: string, steps: readonly Step[]): EachStep => ({ kind: 'each', list: listName, steps })
+/** Steps for each two neighbouring rows of a list. */
+export const pairs = (listName: string, steps: readonly Step[]): PairsStep => ({ kind: 'pairs', list: listName, steps })
 /** A value handed from row to row. */
 export const carried = (name: string, more: Omit<CarriedStep, 'kind' | 'name'>): CarriedStep => ({
   kind: 'carried',
@@ -72,14 +75,8 @@ export const take = (name: string, more: Omit<TakeStep, 'kind' | 'name'>): TakeS
 /** A branch. */
 export const when = (
   condition: Condition,
-  more: { says: string; yes: readonly Step[]; no?: readonly Step[] },
-): WhenStep => ({
-  kind: 'when',
-  condition,
-  says: more.says,
-  yes: more.yes,
-  no: more.no ?? [],
-})
+  more: { says?: string; yes: readonly Step[]; no?: readonly Step[] },
+): WhenStep => ({ kind: 'when', condition, ...more, no: more.no ?? [] })
 /** A numerical method. */
 export const solve = (method: Method, more: Omit<SolveStep, 'kind' | 'method'>): SolveStep => ({
   kind: 'solve',

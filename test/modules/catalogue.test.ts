@@ -29,7 +29,7 @@ const plansOf = (module: Module, system: System): readonly Plan[] =>
 
 const allSteps = (steps: readonly Step[]): readonly Step[] =>
   steps.flatMap(step => {
-    if (step.kind === 'each') return [step, ...allSteps(step.steps)]
+    if (step.kind === 'each' || step.kind === 'pairs') return [step, ...allSteps(step.steps)]
     return step.kind === 'when' ? [step, ...allSteps([...step.yes, ...step.no])] : [step]
   })
 
@@ -200,7 +200,7 @@ for (const module of catalogue) {
       expect(module.asks).toMatch(/^[A-Z].*\?$/)
       expect(module.title).toMatch(/^[A-Z].*[^.]$/)
       const labels = [
-        ...stepsOf(module).flatMap(step => ('says' in step ? [step.says] : [])),
+        ...stepsOf(module).flatMap(step => ('says' in step && step.says !== undefined ? [step.says] : [])),
         ...Object.values(module.inputs).map(({ says }) => says),
         ...fieldsOf(module).map(([, { says }]) => says),
         ...module.limits.map(({ says }) => says),
