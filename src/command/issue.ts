@@ -1,7 +1,7 @@
 import { assets } from '../sheets/assets.ts'
 import { openBrowser, type PrintFailure } from '../sheets/pdf/index.ts'
 import { plural } from './count-of.ts'
-import { evaluateFile } from './evaluated.ts'
+import { type Evaluated, evaluateFile } from './evaluated.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { isThere } from './is-there.ts'
 import { packageCommand } from './package-command.ts'
@@ -33,11 +33,15 @@ export async function issue(around: Surroundings, file: string, options: IssueOp
   const job = { around, file, evaluated, files, options, date: packageDate(evaluated.notebook.title, around.variables) }
   const wanted = options.htmlOnly ? [files.html] : [files.html, files.pdf]
   await untilStopped(signal => makeRoomFor(wanted, { help, signal }))
-  terminal.doing('composing the pages')
+  terminal.doing('composing the pages', { atOnce: isLong(evaluated) })
   const proved = await proveJob(job)
   await sayWritten(await untilStopped(signal => writeJob(proved, job, signal)), job)
   return evaluated.status
 }
+
+/** A line of working takes some 6 ms to set and prove. */
+const isLong = ({ workings }: Evaluated): boolean =>
+  workings.blocks.reduce((lines, block) => lines + (block.kind === 'assume' ? 0 : block.lines.length), 0) > 150
 
 interface Job extends PrintJob {
   readonly files: PackageFiles

@@ -1,13 +1,13 @@
 import picocolors from 'picocolors'
 import type { Palette } from '../diagnostic/format-diagnostic.ts'
-import { progressLine } from './progress-line.ts'
+import { type Doing, progressLine } from './progress-line.ts'
 
 /** Where a command writes: the answer, and everything else. */
 export interface Terminal {
   readonly answer: (text: string) => void
   readonly say: (text: string) => void
   /** Says what is being done, where that takes over a second and somebody watches. */
-  readonly doing: (what: string) => void
+  readonly doing: Doing
   /** Nothing more is being done. */
   readonly done: () => void
   readonly colour: Palette | undefined

@@ -1,7 +1,8 @@
+import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { failing, faulty, folderWith, sound } from './notebooks.ts'
-import { undercroft } from './run-undercroft.ts'
+import { command, undercroft } from './run-undercroft.ts'
 
 describe('check', () => {
   it('prints the summary of checks on standard output and nothing else, and ends with 0', async () => {
@@ -94,6 +95,25 @@ describe('check', () => {
     expect(coloured.stderr).toContain('\u001b[31m')
     // biome-ignore lint/suspicious/noControlCharactersInRegex: that is what colour is made of
     expect(coloured.stderr.replaceAll(/\u001b\[\d+m/g, '')).toBe(plain.stderr)
+  })
+
+  it('colours to a terminal, and not where NO_COLOR asks for none', async context => {
+    const cwd = folderWith({ 'roof.md': faulty })
+    const inTerminal = (before: string) =>
+      spawnSync(
+        'script',
+        ['-qec', `env -u FORCE_COLOR ${before} '${process.execPath}' '${command}' check roof.md`, '/dev/null'],
+        {
+          cwd,
+          encoding: 'utf8',
+          env: { ...process.env, TERM: 'xterm' },
+        },
+      )
+    const plain = inTerminal('NO_COLOR=1')
+    if (plain.error) return context.skip('there is no `script` to make a terminal with')
+    expect(plain.stdout).toContain('name-unknown')
+    expect(plain.stdout).not.toContain('\u001b[31m')
+    expect(inTerminal('NO_COLOR=').stdout).toContain('\u001b[31m')
   })
 
   it('lets nothing in a notebook or a path steer the terminal', async () => {

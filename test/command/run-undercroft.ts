@@ -67,6 +67,14 @@ export function startUndercroft(args: readonly string[], options: RunOptions) {
   return { child, done }
 }
 
+/** A user to whom permissions apply: this one, or for root another; nothing where that one cannot reach the program. */
+export async function plainUser(): Promise<{ readonly uid?: number } | undefined> {
+  if (process.getuid?.() !== 0) return {}
+  const nobody = { uid: 65534 }
+  const ran = await undercroft(['--version'], { cwd: '/', ...nobody }).catch(() => undefined)
+  return ran?.status === 0 ? nobody : undefined
+}
+
 /** Runs the built program to its end. */
 export const undercroft = (args: readonly string[], options: RunOptions): Promise<Ran> =>
   startUndercroft(args, options).done

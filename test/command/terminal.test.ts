@@ -86,6 +86,12 @@ describe('progress', () => {
     expect(stderr.written).toBe('\r\u001b[Kcomposing…\r\u001b[Kprinting…')
   })
 
+  it('is shown at once for work that leaves no time for it later', () => {
+    const { doing, stderr } = terminal(true)
+    doing('composing', { atOnce: true })
+    expect(stderr.written).toBe('\r\u001b[Kcomposing…')
+  })
+
   it('is wiped before anything else is printed, and nothing is wiped that was not shown', () => {
     const { doing, say, stderr } = terminal(true)
     doing('printing')
