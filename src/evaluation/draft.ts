@@ -3,7 +3,7 @@ import { placeWithin } from '../diagnostic/place-within.ts'
 import { compile } from '../formula/compile.ts'
 import { prove } from '../formula/prove.ts'
 import { readFormula } from '../formula/read-formula.ts'
-import type { Fault, Formula, Kind, Seat } from '../formula/types.ts'
+import type { Compiled, Fault, Formula, Kind, Seat } from '../formula/types.ts'
 import type { Notebook, Written } from '../notebook/types.ts'
 import { dimensionByName } from '../quantity/dimension-names.ts'
 import { displayPoint, displayUnit } from '../quantity/display-unit.ts'
@@ -20,6 +20,7 @@ import type {
   PlannedRange,
   Points,
 } from './plan-types.ts'
+import { settled } from './settled.ts'
 
 /** A plan while it is being made. */
 export interface Draft {
@@ -83,6 +84,18 @@ export function pushOp(
   if (first === undefined) draft.ops.push({ second, run })
   else if (more.length === 0) draft.ops.push({ second, run: slots => slots[first] === 1 && run(slots) })
   else draft.ops.push({ second, run: slots => about.guards.every(guard => slots[guard] === 1) && run(slots) })
+}
+
+/** Adds a formula's value to what is to be done; NaN where it comes to no number. */
+export function pushValue(
+  draft: Draft,
+  about: { guards: readonly number[]; second: boolean },
+  value: { readonly slot: number; readonly compiled: Compiled },
+): void {
+  const { slot, compiled } = value
+  pushOp(draft, about, slots => {
+    slots[slot] = settled(compiled(slots))
+  })
 }
 
 /** A formula of a module's own text. Throws where it cannot be read: our own bug. */

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import { judgeRun } from './judge-run.ts'
 import type { Entity, Plan } from './plan-types.ts'
+import { settled } from './settled.ts'
 
 /** Assumptions put in other than as written: SI numbers by key (`site.water_depth`). */
 export interface Changes {
@@ -26,7 +27,7 @@ export function run(plan: Plan, changes: Changes = {}): Float64Array {
   for (const [key, si] of changes.changed ?? []) {
     const named = plan.names.get(key)
     if (named?.kind !== 'number' || named.origin !== 'assumption') throw new Error(`no assumption is called \`${key}\``)
-    if (!Number.isFinite(si)) throw new RangeError(`\`${key}\` cannot be ${si}`)
+    if (!Number.isFinite(settled(si))) throw new RangeError(`\`${key}\` cannot be ${si}`)
     slots[named.slot] = si
   }
   const second = changes.second ?? true

@@ -4,6 +4,7 @@ import { fromUnit } from '../quantity/to-unit.ts'
 import type { Dimension } from '../quantity/types.ts'
 import { one } from '../quantity/unit.ts'
 import type { Typed } from './plan-types.ts'
+import { settled } from './settled.ts'
 
 /** A number or quantity as typed, with its SI number. */
 export interface Literal extends Typed {
@@ -12,10 +13,15 @@ export interface Literal extends Typed {
   readonly point: boolean
 }
 
-/** The literal that a tree is, if it is one: a number, a quantity, or the negative of either. */
+/** The literal that a tree is, if it is one: a number, a quantity, or the negative of either, and not too great. */
 export function literalOf(tree: Node): Literal | undefined {
+  const literal = anyLiteral(tree)
+  return literal && Number.isFinite(settled(literal.si)) ? literal : undefined
+}
+
+function anyLiteral(tree: Node): Literal | undefined {
   if (tree.kind === 'negative') {
-    const inner = tree.of.kind === 'negative' ? undefined : literalOf(tree.of)
+    const inner = tree.of.kind === 'negative' ? undefined : anyLiteral(tree.of)
     return inner && { ...inner, digits: `-${inner.digits}`, si: fromUnit(-Number(inner.digits), inner.unit) }
   }
   if (tree.kind === 'number')

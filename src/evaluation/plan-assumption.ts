@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import { readFormula } from '../formula/read-formula.ts'
+import type { Node } from '../formula/types.ts'
 import type { Assumption, Written } from '../notebook/types.ts'
 import { dimensionWords } from '../quantity/dimension-names.ts'
 import { isAtMost } from '../quantity/tolerance.ts'
@@ -41,10 +42,19 @@ function readValue(written: Written): Found {
       rule: 'value-kind',
       severity: 'error',
       place: written.place,
-      says: `An assumption is a quantity, a number or a short text, not a formula`,
-      help: 'Put the formula in a `work` block and refer to the assumption from there',
+      ...(isNumber(read.formula.tree) ? tooGreat(written) : noFormula),
     },
   }
+}
+
+const isNumber = (tree: Node): boolean =>
+  tree.kind === 'negative' ? isNumber(tree.of) : tree.kind === 'number' || tree.kind === 'quantity'
+
+const tooGreat = ({ text }: Written) => ({ says: `\`${text}\` is too great a number` })
+
+const noFormula = {
+  says: 'An assumption is a quantity, a number or a short text, not a formula',
+  help: 'Put the formula in a `work` block and refer to the assumption from there',
 }
 
 const wordOf = (definition: Extract<Definition, { kind: 'assumption' }>, text: string): Word => ({

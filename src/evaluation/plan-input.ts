@@ -7,7 +7,7 @@ import type { Dimension, Unit } from '../quantity/types.ts'
 import { unitOf } from '../quantity/unit.ts'
 import { lookUp, type Sound, sameAs, soundFormula } from './author-formula.ts'
 import { type Definition, type FieldValue, isReference } from './definition.ts'
-import { breakKey, type Draft, newSlot, ownDimension, pushOp, resultUnit, stopKey } from './draft.ts'
+import { breakKey, type Draft, newSlot, ownDimension, pushValue, resultUnit, stopKey } from './draft.ts'
 import { type Literal, literalOf } from './literal.ts'
 import type { Entity, Named, PlannedFormula, PlannedInput, Row } from './plan-types.ts'
 
@@ -225,9 +225,7 @@ function lineOf(
   const { sound, entity, says } = made
   if (entity.typed) return undefined
   const { compiled } = sound
-  pushOp(draft, { guards: [], second: false }, slots => {
-    slots[entity.slot] = compiled(slots)
-  })
+  pushValue(draft, { guards: [], second: false }, { slot: entity.slot, compiled })
   if (entity.same) return undefined
   const { formula, operands } = sound
   const row = field.row ? { row: field.row } : {}

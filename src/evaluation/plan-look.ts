@@ -6,6 +6,7 @@ import { unitOf } from '../quantity/unit.ts'
 import { pushOp } from './draft.ts'
 import { addLine, declare, findIn, moduleFault, type Stage, wordIn } from './module-scope.ts'
 import type { Entity } from './plan-types.ts'
+import { settled } from './settled.ts'
 
 /** Plans a look-up: a word picks its row or column at once, a number is interpolated when it is known. */
 export function planLook(stage: Stage, step: LookStep): void {
@@ -20,7 +21,7 @@ export function planLook(stage: Stage, step: LookStep): void {
   const columnKey = table.column && keyOf(stage, { axis: table.column, name: step.column ?? '' })
   pushOp(stage.draft, stage, slots => {
     const found = lookAt({ table, rowKey, columnKey }, slots)
-    slots[gives.slot] = found.ok ? fromUnit(found.value, tableUnit) : Number.NaN
+    slots[gives.slot] = found.ok ? settled(fromUnit(found.value, tableUnit)) : Number.NaN
   })
   const { guards, place, row } = stage
   addLine(stage, {

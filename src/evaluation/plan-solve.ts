@@ -3,6 +3,7 @@ import type { SolveStep } from '../modules/module.ts'
 import { ownDimension, pushOp } from './draft.ts'
 import { addLine, declare, findIn, moduleFault, type Stage, soundStep, wordIn } from './module-scope.ts'
 import type { Entity, PlannedSolve } from './plan-types.ts'
+import { settled } from './settled.ts'
 
 /** Plans a numerical method: what it takes is proved; its answers are kept by the numbers it took. */
 export function planSolve(stage: Stage, step: SolveStep): void {
@@ -25,7 +26,7 @@ export function planSolve(stage: Stage, step: SolveStep): void {
   pushOp(stage.draft, stage, slots => {
     const answer = solve(slots)
     for (const { name, entity } of gives)
-      slots[entity.slot] = answer.ok ? (answer.values[name] ?? Number.NaN) : Number.NaN
+      slots[entity.slot] = settled(answer.ok ? (answer.values[name] ?? Number.NaN) : Number.NaN)
   })
   const { guards, place, row } = stage
   const { says, source } = step

@@ -2,7 +2,7 @@ import type { Statement } from '../notebook/types.ts'
 import { dimensionWords } from '../quantity/dimension-names.ts'
 import { sameAs, soundFormula } from './author-formula.ts'
 import type { Definition } from './definition.ts'
-import { breakKey, type Draft, newSlot, pushOp, resultUnit } from './draft.ts'
+import { breakKey, type Draft, newSlot, pushOp, pushValue, resultUnit } from './draft.ts'
 import { type Literal, readLiteral } from './literal.ts'
 import { sidesOf } from './plan-check.ts'
 import type { Entity, PlannedLine, Points } from './plan-types.ts'
@@ -68,9 +68,7 @@ function planStep(
     place,
     ...(same ? { same } : {}),
   }
-  pushOp(draft, { guards: [], second: false }, slots => {
-    slots[gives.slot] = compiled(slots)
-  })
+  pushValue(draft, { guards: [], second: false }, { slot: gives.slot, compiled })
   draft.names.set(key, gives)
   addLine(draft, definition, { kind: 'formula', gives, formula, operands, compiled, guards: [], says: remark, place })
 }

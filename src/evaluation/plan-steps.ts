@@ -1,5 +1,5 @@
 import type { CarriedStep, EachStep, FormulaStep, PairsStep, Step, TakeStep, WhenStep } from '../modules/module.ts'
-import { newSlot, pushOp } from './draft.ts'
+import { newSlot, pushOp, pushValue } from './draft.ts'
 import {
   addLine,
   declare,
@@ -62,9 +62,7 @@ function planFormula(stage: Stage, step: Omit<FormulaStep, 'kind'>): Entity {
   const { formula, operands, compiled } = sound
   const { dimension, point } = sound.result
   const gives = declare(stage, { ...step, dimension, point, to: formula.to })
-  pushOp(stage.draft, stage, slots => {
-    slots[gives.slot] = compiled(slots)
-  })
+  pushValue(stage.draft, stage, { slot: gives.slot, compiled })
   const { guards, place, row } = stage
   const { says, source } = step
   const line: PlannedFormula = {
@@ -157,9 +155,7 @@ function planHanded(stage: Stage, step: Omit<TakeStep | CarriedStep, 'kind'> & {
     same: step.from,
     to: step.unit ? undefined : step.from.unit,
   })
-  pushOp(stage.draft, stage, slots => {
-    slots[gives.slot] = compiled(slots)
-  })
+  pushValue(stage.draft, stage, { slot: gives.slot, compiled })
   const { guards, place, row } = stage
   addLine(stage, {
     kind: 'formula',

@@ -5,13 +5,15 @@ import type { PrintContext } from './print-context.ts'
 import { printSides, printTruth } from './print-formula.ts'
 import type { Base } from './print-lines.ts'
 import { ratioDigits } from './ratio-digits.ts'
+import { settled } from './settled.ts'
 import type { CheckLine } from './workings.ts'
 
 /** A check with both sides, printed to as many figures as its verdict needs, and demand over capacity. */
 export function printCheck(context: PrintContext, line: PlannedCheck, base: Base): CheckLine {
   const { formula, operands, compiled, sides, name } = line
   const head = { kind: 'check', ...base, name, satisfied: satisfied(line, context.results.slots) === true } as const
-  if (!sides) return { ...head, working: printTruth(context, { formula, operands, compiled }) }
+  if (!sides || ![sides.demand, sides.capacity].every(side => Number.isFinite(settled(side(context.results.slots)))))
+    return { ...head, working: printTruth(context, { formula, operands, compiled }) }
   const { demandLeft, unit } = sides
   const printed = printSides(context, { formula, operands, compiled, unit })
   const [demand, capacity] = demandLeft ? [printed.left, printed.right] : [printed.right, printed.left]

@@ -3,7 +3,7 @@ import { percentText } from './percent-text.ts'
 import type { Entity, PlannedLine, PlannedSecond } from './plan-types.ts'
 import { type PrintContext, printedOf, siOf } from './print-context.ts'
 import { pick } from './print-lines.ts'
-import type { ComparisonLine, Line, SecondWorking } from './workings.ts'
+import type { ComparisonLine, Line, SecondWorking, Shared } from './workings.ts'
 
 /** The second method's own working, its answers beside the first, and what the two share. */
 export function printSecond(
@@ -39,9 +39,11 @@ function comparisonsOf(context: PrintContext, second: PlannedSecond): Comparison
   })
 }
 
-function shareOf(context: PrintContext, entity: Entity): string {
+function shareOf(context: PrintContext, entity: Entity): Shared {
+  const { symbol, says } = entity
   const origin = context.numbering.origins.get(entity)
+  if (!origin) return { symbol, says }
   return entity.origin === 'input'
-    ? `${entity.symbol} (${entity.says})`
-    : `${entity.symbol} of ${origin?.number ?? ''} (${entity.says})`
+    ? { symbol, says, to: origin.id }
+    : { symbol, says, to: origin.id, number: origin.number }
 }

@@ -192,7 +192,7 @@ function secondData(results: Results, block: CalcWorking) {
     outputs: outputsData(results, block.name, second.lines),
     steps: second.lines.filter(line => line.kind !== 'check').map(stepData),
     comparisons: compared,
-    shares: second.shares,
+    shares: second.shares.map(({ symbol, says, number }) => `${symbol}${number ? ` of ${number}` : ''} (${says})`),
   }
 }
 

@@ -161,13 +161,21 @@ export interface ComparisonLine {
   readonly agrees: boolean
 }
 
+/** An input or a step that both methods rest on; a step has its line's number. */
+export interface Shared {
+  readonly symbol: string
+  readonly says: string
+  readonly number?: string
+  readonly to?: string
+}
+
 export interface SecondWorking {
   readonly title: string
   readonly says: string
   readonly lines: readonly Line[]
   readonly comparisons: readonly ComparisonLine[]
-  /** What both methods use, from the two dependency graphs: names of inputs, steps and tables in words. */
-  readonly shares: readonly string[]
+  /** What both methods use, from the two dependency graphs. */
+  readonly shares: readonly Shared[]
   /** Set instead of lines where the second method does not apply to these inputs. */
   readonly absent?: string
 }

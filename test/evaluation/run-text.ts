@@ -35,11 +35,14 @@ export interface RunOptions {
   readonly modules?: readonly Module[]
   readonly changes?: Changes
   readonly units?: 'SI' | 'US'
+  readonly figures?: number
 }
 
 /** Reads and evaluates a notebook's body (without its title block). */
 export function runText(body: string, options: RunOptions = {}): RunText {
-  const title = options.units === 'US' ? head.replace('\n---\n\n', '\nunits: US\n---\n\n') : head
+  const { units, figures } = options
+  const keys = [...(units ? [`units: ${units}\n`] : []), ...(figures ? [`figures: ${figures}\n`] : [])].join('')
+  const title = head.replace('\n---\n\n', `\n${keys}---\n\n`)
   const text = `${title}${body}`
   const made = plan(readNotebook(text, { path: 'trial.md' }), options.modules ?? catalogue)
   return runPlan(made, options.changes)

@@ -48,6 +48,17 @@ describe('values that are none', () => {
     })
   }
 
+  it('a number too great for units to carry is refused where it is typed, and is none where it is worked out', () => {
+    const typed = run(fence('assume site', 'd: { value: 1e205 m, basis: none }') + fence('work v', 'x = site.d * 2'))
+    expect(said(typed.errors)).toEqual(['value-kind: `1e205 m` is too great a number'])
+    const worked = run(fence('work v', 'x = 1e150 * 1e100\ny = 1 / x\n1e308 m >= 2 km'))
+    expect(said(worked.errors)).toEqual(['value-not-finite: `x = 1e150 * 1e100` has no finite value for these numbers'])
+    expectClean(worked)
+    const given = run(fence('calc branches b', 'x: 1e250'))
+    expect(given.errors.map(({ rule }) => rule)).toEqual(['value-not-finite'])
+    expectClean(given)
+  })
+
   it('a check that comes to nothing is an error, never silence', () => {
     const ran = run(fence('work v', 'u = 1 - 1\n1 / u <= 3'))
     expect(said(ran.errors)).toEqual(['value-not-finite: The check `1 / u <= 3` has no finite value for these numbers'])

@@ -1,6 +1,8 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { usedBy } from '../../src/evaluation/used-by.ts'
 import type { Line, Printed, Workings } from '../../src/evaluation/workings.ts'
+import { digitsOf } from '../../src/quantity/number-print.ts'
 import { faultsOf } from './recompute.ts'
 import { linesOf, type RunText, runText, said, shownOf } from './run-text.ts'
 import { sampleBody } from './sample-sheet.ts'
@@ -215,5 +217,25 @@ describe('characters', () => {
     expect(near('1.00001 m <= c')).toEqual(['1.00001', '1.00001', '1', false])
     expect(near('0.5 m <= c')).toEqual(['0.500', '0.5', '1', true])
     expect(near('2 * c <= c')).toEqual(['2.00', '2.000', '1', false])
+  })
+
+  it('checks close to their limit print both sides and the ratio so that the verdict can be read off them', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 12 }),
+        fc.integer({ min: -99, max: 99 }),
+        fc.constantFrom('<=', '<', '>=', '>'),
+        fc.double({ min: 0.01, max: 1e4, noNaN: true }),
+        (power, by, op, scale) => {
+          const side = `a * (1 + ${by} * 10^(-${power}))`
+          const ran = runText(
+            `\`\`\`work v\na = ${digitsOf(scale, 5)} kN\n${side.replace('+ -', '- ')} ${op} a\n\`\`\`\n`,
+          )
+          expect(said(ran.errors)).toEqual([])
+          expect(linesOf(ran.block('v')).flatMap(line => faultsOf(line))).toEqual([])
+        },
+      ),
+      { seed: 20260120, numRuns: 300 },
+    )
   })
 })
