@@ -69,13 +69,13 @@ function pressures(view: SketchView, height: number): readonly Shape[] {
   const rows = view.rows('diagram')
   const most = Math.max(...rows.map(row => row.number('q')))
   const scale = (0.35 * height) / (most > 0 ? most : 1)
-  const loads = rows.slice(1).map((row): Shape => {
-    const [from, to] = [row.number('z_a'), row.number('z')]
+  const loads = rows.slice(1).map((row, above): Shape => {
+    const [from, to] = [rows[above]?.number('z') ?? 0, row.number('z')]
     return {
       kind: 'load',
       from: [0, height - from],
       to: [0, height - to],
-      start: row.number('q_a') * scale,
+      start: (rows[above]?.number('q') ?? 0) * scale,
       end: row.number('q') * scale,
       towards: [1, 0],
     }

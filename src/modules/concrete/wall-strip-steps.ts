@@ -1,6 +1,6 @@
 import type { Step } from '../module.ts'
 import { cite } from '../sources.ts'
-import { carried, check, each, solve, step, take, when } from '../words.ts'
+import { check, each, pairs, solve, step, take, when } from '../words.ts'
 import { wallStripZeroShear } from './wall-strip-beams.ts'
 
 const depth = { SI: 'm', US: 'ft' }
@@ -16,42 +16,43 @@ const topFixed = { choice: 'top', is: ['fixed'] }
 const topPinned = { choice: 'top', is: ['pinned'] }
 const baseFixed = { choice: 'base', is: ['fixed'] }
 
-/** Steps that only a strip with a fixed top needs. */
-const forFixedTop = (steps: readonly Step[]): readonly Step[] => [
-  when(topFixed, { says: 'the top is fixed: the second moment is needed', yes: steps }),
-]
+/** Steps that only a strip with a fixed top needs: the second moment of the load. */
+const forFixedTop = (steps: readonly Step[]): readonly Step[] => [when(topFixed, { yes: steps })]
 
 /** The load between neighbouring points of the diagram, and its moments about the top of the strip. */
 export const loadSteps: readonly Step[] = [
   each('diagram', [
     step('q', 'load_factor * p', { says: 'factored pressure at this point', symbol: 'q', unit: pressure }),
-    carried('z_a', { first: 'z', next: 'z', says: 'depth of the point above', symbol: 'z_a', unit: depth }),
-    carried('q_a', { first: 'q', next: 'q', says: 'factored pressure there', symbol: 'q_a', unit: pressure }),
-    step('h_s', 'abs(z - z_a)', { says: 'height between the two points', unit: depth }),
-    step('F_s', 'h_s * (q_a + q) / 2', { says: 'load between them (trapezium)', unit: force, source: statics }),
-    step('s_first', 'h_s / 6 * (q_a * (2 * z_a + z) + q * (z_a + 2 * z))', {
-      says: 'its first moment about the top: integral of p z',
+  ]),
+  pairs('diagram', [
+    step('h_s', 'abs(z - prev_z)', { says: 'height from the point above to this one', unit: depth }),
+    step('F_s', 'h_s * (prev_q + q) / 2', { says: 'load on that height (trapezium)', unit: force, source: statics }),
+    step('s_first', 'prev_z * F_s + h_s^2 * (prev_q + 2 * q) / 6', {
+      says: 'its first moment about the top: load times depth',
       symbol: 's_1',
       unit: moment,
       source: statics,
     }),
     ...forFixedTop([
-      step('s_second', 'h_s / 12 * (q_a * (3 * z_a^2 + 2 * z_a * z + z^2) + q * (z_a^2 + 2 * z_a * z + 3 * z^2))', {
-        says: 'its second moment about the top: integral of p z^2',
-        symbol: 's_2',
-        unit: second,
-        source: statics,
-      }),
+      step(
+        's_second',
+        'h_s / 12 * (prev_q * (3 * prev_z^2 + 2 * prev_z * z + z^2) + q * (prev_z^2 + 2 * prev_z * z + 3 * z^2))',
+        {
+          says: 'its second moment: load times depth squared',
+          symbol: 's_2',
+          unit: second,
+          source: statics,
+        },
+      ),
     ]),
     step(
       's_third',
-      'h_s / 20 * (q_a * (4 * z_a^3 + 3 * z_a^2 * z + 2 * z_a * z^2 + z^3) + q * (z_a^3 + 2 * z_a^2 * z + 3 * z_a * z^2 + 4 * z^3))',
-      { says: 'its third moment about the top: integral of p z^3', symbol: 's_3', unit: third, source: statics },
+      'h_s / 20 * (prev_q * (4 * prev_z^3 + 3 * prev_z^2 * z + 2 * prev_z * z^2 + z^3) + q * (prev_z^3 + 2 * prev_z^2 * z + 3 * prev_z * z^2 + 4 * z^3))',
+      { says: 'its third moment: load times depth cubed', symbol: 's_3', unit: third, source: statics },
     ),
   ]),
   take('z_first', { list: 'diagram', of: 'z', from: 'first', says: 'first depth of the diagram', unit: depth }),
   take('z_last', { list: 'diagram', of: 'z', from: 'last', says: 'last depth of the diagram', unit: depth }),
-  step('h_sum', 'sum(diagram.h_s)', { says: 'heights between the points together', unit: depth }),
   step('P_q', 'sum(diagram.F_s)', { says: 'load on the strip', symbol: 'P', unit: force, source: statics }),
   step('S_first', 'sum(diagram.s_first)', { says: 'first moment about the top', symbol: 'S_1', unit: moment }),
   ...forFixedTop([
@@ -60,16 +61,16 @@ export const loadSteps: readonly Step[] = [
   step('S_third', 'sum(diagram.s_third)', { says: 'third moment about the top', symbol: 'S_3', unit: third }),
 ]
 
-const noMoment = (name: string, says: string): Step => step(name, '0 * S_first', { says, unit: moment })
+const noMoment = (name: string, says: string): Step => step(name, '0 kN*m/m', { says, unit: moment })
 
 const fixedBoth: readonly Step[] = [
   step('M_base', '-(S_second / height - S_third / height^2)', {
-    says: 'moment at the base, fixed at both ends: integral of -p z^2 (H - z)/H^2',
+    says: 'moment at the base',
     unit: moment,
     source: fixedEnd,
   }),
   step('M_top', '-(S_first - 2 * S_second / height + S_third / height^2)', {
-    says: 'moment at the top, fixed at both ends: integral of -p z (H - z)^2/H^2',
+    says: 'moment at the top',
     unit: moment,
     source: fixedEnd,
   }),
@@ -77,69 +78,62 @@ const fixedBoth: readonly Step[] = [
 
 const propped: readonly Step[] = [
   step('M_base', '-(S_first / 2 - S_third / (2 * height^2))', {
-    says: 'moment at the base, pinned at the top: integral of -p z (H^2 - z^2)/(2 H^2)',
+    says: 'moment at the base',
     unit: moment,
     source: fixedEnd,
   }),
-  noMoment('M_top', 'the top is pinned: no moment'),
+  noMoment('M_top', 'moment at the top: it is pinned'),
 ]
 
 const cantilever: readonly Step[] = [
-  step('M_base', '-(P_q * height - S_first)', {
-    says: 'moment at the base of a cantilever: integral of -p (H - z)',
-    unit: moment,
-    source: statics,
-  }),
-  noMoment('M_top', 'the top is free: no moment'),
+  step('M_base', '-(P_q * height - S_first)', { says: 'moment at the base', unit: moment, source: statics }),
+  noMoment('M_top', 'moment at the top: it is free'),
 ]
 
 const pinnedBaseFixedTop: readonly Step[] = [
-  noMoment('M_base', 'the base is pinned: no moment'),
+  noMoment('M_base', 'moment at the base: it is pinned'),
   step('M_top', '-(S_first - 3 * S_second / (2 * height) + S_third / (2 * height^2))', {
-    says: 'moment at the top, pinned at the base: integral of -p z (H - z) (2 H - z)/(2 H^2)',
+    says: 'moment at the top',
     unit: moment,
     source: fixedEnd,
   }),
 ]
 
 const pinnedBoth: readonly Step[] = [
-  noMoment('M_base', 'the base is pinned: no moment'),
-  noMoment('M_top', 'the top is pinned: no moment'),
+  noMoment('M_base', 'moment at the base: it is pinned'),
+  noMoment('M_top', 'moment at the top: it is pinned'),
 ]
 
-/** What the words of the supports hold, counted: a strip that stands has two or more. */
-export const supportSteps: readonly Step[] = [
-  when(baseFixed, {
-    says: 'the base is fixed',
-    yes: [step('n_base', '2', { says: 'movements held at the base: sliding and turning' })],
-    no: [step('n_base', '1', { says: 'movements held at the base: sliding' })],
-  }),
-  when(topFixed, {
-    says: 'the top is fixed',
-    yes: [step('n_top', '2', { says: 'movements held at the top: sliding and turning' })],
-    no: [
-      when(topPinned, {
-        says: 'the top is pinned',
-        yes: [step('n_top', '1', { says: 'movements held at the top: sliding' })],
-        no: [step('n_top', '0', { says: 'movements held at the top: none' })],
-      }),
-    ],
-  }),
-  step('n_held', 'n_base + n_top', { says: 'movements held in all; a strip needs two to stand' }),
+/** A strip that cannot stand; a limit refuses it by this number. */
+const falls: readonly Step[] = [
+  step('n_held', '1', { says: 'movements held, sliding of the base; two are needed' }),
+  noMoment('M_base', 'moment at the base: it is pinned'),
+  noMoment('M_top', 'moment at the top: it is free'),
 ]
 
 /** Moments at the ends by the supports chosen, and the two reactions. Hogging (tension on the loaded face) is negative. */
 export const endSteps: readonly Step[] = [
   when(baseFixed, {
-    says: 'the base is fixed',
     yes: [
       when(topFixed, {
-        says: 'so is the top',
+        says: 'base and top are fixed',
         yes: fixedBoth,
-        no: [when(topPinned, { says: 'the top is pinned: a propped strip', yes: propped, no: cantilever })],
+        no: [
+          when(topPinned, {
+            says: 'the base is fixed and the top pinned: a propped strip',
+            yes: propped,
+            no: cantilever,
+          }),
+        ],
       }),
     ],
-    no: [when(topFixed, { says: 'the base is pinned, the top fixed', yes: pinnedBaseFixedTop, no: pinnedBoth })],
+    no: [
+      when(topFixed, {
+        says: 'the base is pinned and the top fixed',
+        yes: pinnedBaseFixedTop,
+        no: [when(topPinned, { says: 'base and top are pinned', yes: pinnedBoth, no: falls })],
+      }),
+    ],
   }),
   step('R_base', '(S_first - M_base + M_top) / height', {
     says: 'reaction and shear at the base: moments about the top',
@@ -156,19 +150,21 @@ const above: readonly Step[] = [
     gives: {
       z_zero: { dimension: 'length', name: 'z_m', says: 'depth at which the shear is nil', symbol: 'z_m', unit: depth },
     },
-    says: 'where the load above equals the reaction at the top, the moment is largest',
+    says: 'largest moment: where the load above equals the top reaction',
     source: statics,
   }),
-  each('diagram', [
-    step('z_e', 'min(max(z_m, z_a), z)', { says: 'the part above ends here', symbol: 'z_e', unit: depth }),
-    step('q_e', 'q_a + (q - q_a) * (z_e - z_a) / max(h_s, 0.000001 * height)', {
-      says: 'pressure there, on the straight line between the points',
-      symbol: 'q_e',
-      unit: pressure,
+  pairs('diagram', [
+    step('r_e', 'max(min(z_m, z) - prev_z, 0 m) / max(h_s, 0.000001 * height)', {
+      says: 'share of this height that lies above it',
+      symbol: 'r_e',
     }),
-    step('F_e', '(z_e - z_a) * (q_a + q_e) / 2', { says: 'load of the part above', symbol: 'F_e', unit: force }),
-    step('s_e', '(z_e - z_a) / 6 * (q_a * (2 * z_a + z_e) + q_e * (z_a + 2 * z_e))', {
-      says: 'its first moment about the top',
+    step('F_e', 'r_e * h_s * (prev_q + r_e * (q - prev_q) / 2)', {
+      says: 'load on that share (trapezium)',
+      symbol: 'F_e',
+      unit: force,
+    }),
+    step('s_e', 'prev_z * F_e + (r_e * h_s)^2 * (prev_q / 2 + r_e * (q - prev_q) / 3)', {
+      says: 'its first moment about the top of the strip',
       symbol: 's_e',
       unit: moment,
     }),
@@ -179,7 +175,7 @@ const above: readonly Step[] = [
     source: statics,
   }),
   step('M_span', 'M_top + sum(diagram.s_e)', {
-    says: 'largest moment in the span: the load above that depth and the reaction make a couple, which is the first moment of the load',
+    says: 'largest moment: top moment, and load and reaction as a couple',
     unit: moment,
     source: statics,
   }),
@@ -190,9 +186,8 @@ export const spanSteps: readonly Step[] = [
   when(
     { choice: 'top', is: ['free'] },
     {
-      says: 'the top is free: the moment grows from the top to the base',
       yes: [
-        step('z_m', '0 * height', { says: 'the shear is nil at the free top only', unit: depth }),
+        step('z_m', '0 m', { says: 'the shear is nil at the free top only', unit: depth }),
         noMoment('M_span', 'no sagging moment in a cantilever'),
       ],
       no: above,
@@ -200,11 +195,10 @@ export const spanSteps: readonly Step[] = [
   ),
 ]
 
-/** What the wall carries down, from the least that the roof puts on it. */
+/** What the wall carries down at its base, from the least that the roof puts on it. */
 export const thrustSteps: readonly Step[] = [
-  step('N_top', 'roof_reaction', { says: 'thrust at the top', unit: force }),
   step('N_base', 'roof_reaction + wall_weight * thickness * height', {
-    says: 'thrust at the base: roof and the wall itself, without a load factor',
+    says: 'thrust at the base, roof and wall, without a load factor',
     unit: force,
     source: statics,
   }),

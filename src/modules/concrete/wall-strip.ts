@@ -4,7 +4,7 @@ import { choice, label, length, limit, list, pressure, quantity, ratio, unitWeig
 import { wallStripCases } from './wall-strip-cases.ts'
 import { wallStripSecond } from './wall-strip-second.ts'
 import { wallStripSketch } from './wall-strip-sketch.ts'
-import { endSteps, loadSteps, spanSteps, supportSteps, thrustSteps } from './wall-strip-steps.ts'
+import { endSteps, loadSteps, spanSteps, thrustSteps } from './wall-strip-steps.ts'
 
 const depth = { SI: 'm', US: 'ft' }
 
@@ -22,25 +22,24 @@ export const wallStrip = defineModule({
       above: '0 m',
       usual: ['1.5 m', '6 m'],
     }),
-    diagram: list(
-      'points of the pressure diagram, from the top of the strip to its base; straight between them, two points at one depth for a jump',
-      {
-        least: 2,
-        most: 24,
-        fields: {
-          at: label({ says: 'what is at this depth', optional: true }),
-          z: length({ says: 'depth below the top of the strip', unit: depth, least: '0 m' }),
-          p: pressure({
-            says: 'pressure on the wall',
-            unit: { SI: 'kPa', US: 'psf' },
-            least: '0 kPa',
-            usual: ['0 kPa', '300 kPa'],
-          }),
-        },
+    diagram: list('points of the pressure diagram, from the top of the strip to its base', {
+      note: 'The pressure is straight between them; two points at one depth make a jump. From an `earth-pressure` block `earth` take `earth.z_upper_1`, `earth.z_kink_above_1`, `earth.z_water_1`, `earth.z_kink_below_1`, `earth.z_lower_1`, less the depth of the top of the wall, with `earth.p_upper_1` and so on, then the same for layer 2. The kinks are there where a roller or cohesion is reckoned with.',
+      least: 2,
+      most: 24,
+      fields: {
+        at: label({ says: 'what is at this depth', optional: true }),
+        z: length({ says: 'depth below the top of the strip', unit: depth, least: '0 m' }),
+        p: pressure({
+          says: 'pressure on the wall',
+          unit: { SI: 'kPa', US: 'psf' },
+          least: '0 kPa',
+          usual: ['0 kPa', '300 kPa'],
+        }),
       },
-    ),
+    }),
     load_factor: ratio({
-      says: 'load factor on the diagram; 1 where the pressures are factored already or for service',
+      says: 'load factor on the diagram',
+      note: '1 where the pressures are factored already, or for service',
       symbol: 'gamma_f',
       least: '0.5',
       most: '3',
@@ -66,7 +65,8 @@ export const wallStrip = defineModule({
       usual: ['150 mm', '1 m'],
     }),
     wall_weight: unitWeight({
-      says: 'unit weight of the wall; a low value, since thrust helps bending',
+      says: 'unit weight of the wall, a low value',
+      note: 'Low, since thrust helps bending',
       symbol: 'gamma_c',
       unit: { SI: 'kN/m^3', US: 'pcf' },
       least: '0 kN/m^3',
@@ -74,40 +74,42 @@ export const wallStrip = defineModule({
       default: '24 kN/m^3',
     }),
     roof_reaction: quantity('force_per_length', {
-      says: 'least load of the roof on the wall, per length, without a load factor',
+      says: 'least load of the roof on the wall, without a load factor',
       symbol: 'N_r',
       unit: { SI: 'kN/m', US: 'plf' },
       least: '0 kN/m',
       default: '0 kN/m',
     }),
   },
-  steps: [...supportSteps, ...loadSteps, ...endSteps, ...spanSteps, ...thrustSteps],
-  results: ['M_base', 'M_top', 'M_span', 'z_m', 'R_base', 'R_top', 'P_q', 'N_top', 'N_base'],
+  steps: [...loadSteps, ...endSteps, ...spanSteps, ...thrustSteps],
+  results: ['M_base', 'M_top', 'M_span', 'z_m', 'R_base', 'R_top', 'P_q', 'N_base'],
   limits: [
     limit('n_held >= 2', {
-      says: 'the strip stands: a pinned base needs a roof that holds the top',
+      says: 'the roof holds the top of a wall with a pinned base',
+      advice: 'Fix the base, or let the roof hold the top',
       otherwise: 'refuse',
       on: 'top',
     }),
     limit('z_first <= 1 mm', {
-      says: 'the diagram begins at the top of the strip, z = 0',
+      says: 'the diagram begins at the top of the strip',
       otherwise: 'refuse',
       on: 'diagram',
     }),
     limit('abs(z_last - height) <= 1 mm', {
-      says: 'the diagram ends at the base of the strip, z = `height`',
+      says: 'the diagram ends at the base of the strip',
       otherwise: 'refuse',
       on: 'diagram',
     }),
-    limit('abs(h_sum - z_last) <= 2 mm', {
-      says: 'the points go down from one to the next',
+    limit('abs(sum(diagram.h_s) - z_last) <= 2 mm', {
+      says: 'each point of the diagram is below the one before',
       otherwise: 'refuse',
       on: 'diagram',
     }),
     limit('P_q > 0 N/m', { says: 'there is a load on the strip', otherwise: 'refuse', on: 'diagram' }),
     {
       holds: { choice: 'top', is: ['pinned', 'fixed'] },
-      says: 'the roof holds the top; a free top is for a stage of building, or for an open pit wall',
+      says: 'the roof holds the top of the wall',
+      advice: 'A free top is for a stage of building, or for a wall without a roof',
       otherwise: 'warn',
       on: 'top',
       source: cite('practice'),

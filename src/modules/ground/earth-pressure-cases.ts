@@ -77,7 +77,8 @@ export const earthPressureCases: readonly PublishedCase[] = [
       surcharge: '0 kPa',
       roller: '50 kN/m',
     },
-    answers: { p_least_1: '23.94 kPa', z_c_1: '0.443 m', h_c_1: '3.989 m' },
+    // In dry fill without surcharge the pressure of compaction governs down to Ingold's depth h_c.
+    answers: { p_least_1: '23.94 kPa', z_kink_above_1: '3.989 m' },
     tolerance: { relative: 0.001 },
   },
 ]

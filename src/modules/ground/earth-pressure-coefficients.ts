@@ -1,7 +1,7 @@
 import type { Step } from '../module.ts'
 import { type Citation, cite } from '../sources.ts'
 import { each, step, when } from '../words.ts'
-import { angleUnit, lengthUnit, pressureUnit } from './ground-units.ts'
+import { angleUnit, pressureUnit } from './ground-units.ts'
 
 const K = (name: string, formula: string, more: { says: string; symbol: string; source: Citation }): Step =>
   step(name, formula, more)
@@ -11,7 +11,6 @@ const coefficientAtRest = (name: string): Step =>
   when(
     { given: 'OCR' },
     {
-      says: 'the layer is overconsolidated',
       yes: [
         K('K_p', 'tan(45 deg + phi / 2)^2', {
           says: 'passive coefficient, the upper bound',
@@ -47,7 +46,6 @@ const slopeRoot = step('k_r', 'sqrt(cos(alpha)^2 - cos(phi)^2)', {
 const atRest: Step = when(
   { given: 'alpha' },
   {
-    says: 'the ground rises from the wall',
     yes: [
       each('layers', [
         slopeExcess,
@@ -70,7 +68,6 @@ const rankine = (side: 'a' | 'p'): Step => {
   return when(
     { given: 'alpha' },
     {
-      says: 'the ground rises from the wall',
       yes: [
         each('layers', [
           slopeExcess,
@@ -98,7 +95,6 @@ const orNothing = (name: string, input: string, more: { says: string; none: stri
   when(
     { given: input },
     {
-      says: more.says,
       yes: [step(name, input, { says: more.says, unit: angleUnit })],
       no: [step(name, '0 deg', { says: more.none, unit: angleUnit })],
     },
@@ -111,10 +107,7 @@ const coulomb: readonly Step[] = [
   }),
   orNothing('alpha_g', 'alpha', { says: 'the ground rises from the wall', none: 'the ground is level' }),
   each('layers', [
-    excess(
-      'max(delta_w - phi, alpha_g - phi, 0 deg)',
-      'wall friction or slope of the ground above the angle of friction',
-    ),
+    excess('max(delta_w - phi, alpha_g - phi, 0 deg)', 'wall friction or slope above the angle of friction'),
     step('r_C', 'sqrt(sin(phi + delta_w) * sin(phi - alpha_g) / (cos(delta_w) * cos(alpha_g)))', {
       says: 'root in the coefficient, vertical wall',
       source: cite('coulomb'),
@@ -132,14 +125,12 @@ const coulomb: readonly Step[] = [
 const noFriction: Step = when(
   { given: 'delta' },
   {
-    says: 'wall friction is given',
     yes: [step('delta_counted', '0 deg', { says: 'wall friction that this state of pressure knows', unit: angleUnit })],
   },
 )
 const noRoller: Step = when(
   { given: 'roller' },
   {
-    says: 'a roller is given',
     yes: [
       step('roller_counted', '0 kN/m', {
         says: 'compaction that may be counted as passive resistance',
@@ -153,19 +144,16 @@ const noRoller: Step = when(
 export const coefficients: Step = when(
   { choice: 'state', is: ['at rest'] },
   {
-    says: 'the wall cannot yield',
     yes: [noFriction, atRest],
     no: [
       when(
         { choice: 'state', is: ['active Coulomb'] },
         {
-          says: 'the wall yields; Coulomb wedge',
           yes: coulomb,
           no: [
             when(
               { choice: 'state', is: ['active'] },
               {
-                says: 'the wall yields away from the soil',
                 yes: [noFriction, rankine('a')],
                 no: [noFriction, noRoller, rankine('p')],
               },
@@ -181,30 +169,12 @@ export const coefficients: Step = when(
 export const compaction: Step = when(
   { given: 'roller' },
   {
-    says: 'the fill is compacted by a roller near the wall',
     yes: [
       each('layers', [
-        step('K_y', 'tan(45 deg - phi / 2)^2', {
-          says: 'active coefficient of the fill',
-          symbol: 'K_a',
-          source: cite('rankine'),
-        }),
         step('p_least', 'sqrt(2 * roller * gamma / pi)', {
-          says: 'pressure that compaction leaves; the earth pressure is nowhere taken less',
+          says: 'least pressure, which compaction leaves',
           symbol: 'sigma_hm',
           unit: pressureUnit,
-          source: cite('ingold'),
-        }),
-        step('z_c', 'K_y * sqrt(2 * roller / (pi * gamma))', {
-          says: 'depth at which it is reached (taken from the surface here, on the safe side)',
-          symbol: 'z_c',
-          unit: lengthUnit,
-          source: cite('ingold'),
-        }),
-        step('h_c', 'sqrt(2 * roller / (pi * gamma)) / K_y', {
-          says: 'depth below which the weight of dry fill governs',
-          symbol: 'h_c',
-          unit: lengthUnit,
           source: cite('ingold'),
         }),
       ]),

@@ -1,6 +1,6 @@
 import type { Step } from '../module.ts'
 import { cite } from '../sources.ts'
-import { carried, step, when } from '../words.ts'
+import { carried, step } from '../words.ts'
 import { lengthUnit, lineLoadUnit, lineMomentUnit, pressureUnit } from './ground-units.ts'
 
 /** Which lines the working needs: water on the wall, a part of cohesion, a least pressure from compaction. */
@@ -49,7 +49,7 @@ const depth = (name: string, formula: string, says: string): Step =>
 const stress = (name: string, formula: string, says: string): Step =>
   step(name, formula, {
     says,
-    symbol: `sigma_${name.replace('sv_', 'v')}`,
+    symbol: `sigma'_v_${name.replace('sv_', '')}`,
     unit: pressureUnit,
     source: cite('statics'),
   })
@@ -72,7 +72,6 @@ const levelsOf = (wet: boolean): readonly Step[] => [
   carried('z_over', { first: '0 m', next: 'z_lower', says: 'depth of the top of the layer', unit: lengthUnit }),
   depth('z_upper', 'max(z_over, wall_top)', 'depth where the layer begins to press on the wall'),
   depth('z_lower', 'min(z_over + thickness, wall_base)', 'depth where it ceases'),
-  depth('h_on_wall', 'z_lower - z_upper', 'height of the layer on the wall'),
   ...(wet ? [depth('z_water', 'min(max(water_depth, z_upper), z_lower)', 'water level within that height')] : []),
 ]
 
@@ -81,7 +80,7 @@ const stressesOf = (wet: boolean): readonly Step[] => [
     first: wet ? `surcharge + ${moistAbove}` : 'surcharge + gamma * wall_top',
     next: 'sv_lower',
     says: wet ? 'effective vertical stress where it begins' : 'vertical stress where it begins',
-    symbol: 'sigma_vupper',
+    symbol: "sigma'_v_upper",
     unit: pressureUnit,
   }),
   ...(wet
@@ -93,7 +92,7 @@ const stressesOf = (wet: boolean): readonly Step[] => [
           'effective vertical stress where it ceases',
         ),
       ]
-    : [stress('sv_lower', 'sv_upper + gamma * h_on_wall', 'vertical stress where it ceases')]),
+    : [stress('sv_lower', 'sv_upper + gamma * (z_lower - z_upper)', 'vertical stress where it ceases')]),
 ]
 
 const floor = ({ rolled }: Needs): string => (rolled ? 'p_least' : '0 kPa')
@@ -117,85 +116,60 @@ const earthAt = (at: string, needs: Needs): Step => {
 
 const totalAt = (at: string, wet: boolean): Step =>
   step(`p_${at}`, wet ? `e_${at} + gamma_w * max(z_${at} - water_depth, 0 m)` : `e_${at}`, {
-    says: `pressure ${placeWords[at] ?? at}${wet ? ', water once and in full' : ''}`,
+    says: `${wet ? 'earth and water' : 'pressure'} ${placeWords[at] ?? at}`,
     symbol: `p_${at}`,
     unit: pressureUnit,
   })
 
-/** Force and moment of one part: a trapezium, or where the least pressure bites a rectangle over a trapezium. */
+/** Force and moment of one part: a trapezium, or where a least pressure can govern its top a rectangle over a trapezium. */
 function resultantOf(part: Part, needs: Needs): readonly Step[] {
-  if (!floored(needs)) return trapezium(part, part.top)
+  if (!floored(needs)) return trapezium(part)
+  return [...kink(part, needs), ...rectangleAndTrapezium(part)]
+}
+
+const kink = ({ tag, top, foot, stress: sv, above, weight }: Part, needs: Needs): readonly Step[] => {
+  const short = needs.rolled ? `(${floor(needs)} - (${straight(sv, needs)}))` : `-(${straight(sv, needs)})`
   return [
-    when(
-      { formula: `${straight(part.stress, needs)} < ${floor(needs)}` },
-      {
-        says: needs.rolled
-          ? `at the top of the part ${part.where} the straight line is below the least pressure`
-          : `at the top of the part ${part.where} cohesion holds the soil back`,
-        yes: [...kink(part, needs), ...rectangleAndTrapezium(part)],
-        no: trapezium(part, part.top),
-      },
-    ),
+    step(`z_kink_${tag}`, `min(max(${top} + ${short} / (K_h * ${weight}), ${top}), ${foot})`, {
+      says: needs.rolled ? 'depth to which the least pressure governs' : 'depth to which cohesion holds the soil back',
+      symbol: `z_k_${tag}`,
+      unit: lengthUnit,
+      source: cite('statics'),
+    }),
+    step(`p_kink_${tag}`, tag === 'below' ? `${above} + gamma_w * max(z_kink_below - water_depth, 0 m)` : above, {
+      says: tag === 'below' ? 'earth and water there' : 'pressure there',
+      symbol: `p_k_${tag}`,
+      unit: pressureUnit,
+    }),
   ]
 }
 
-const kink = ({ tag, top, foot, stress: sv, above, weight }: Part, needs: Needs): readonly Step[] => [
-  depth(
-    `z_kink_${tag}`,
-    `min(${top} + (${floor(needs)} - (${straight(sv, needs)})) / (K_h * ${weight}), ${foot})`,
-    'depth from which the straight line governs',
-  ),
-  step(`p_kink_${tag}`, tag === 'below' ? `${above} + gamma_w * max(z_kink_below - water_depth, 0 m)` : above, {
-    says: 'pressure there',
-    unit: pressureUnit,
-  }),
-]
+const force = ({ tag, where }: Part, formula: string): Step =>
+  step(`F_${tag}`, formula, { says: `earth force ${where}`, unit: lineLoadUnit, source: cite('statics') })
+const momentOf = ({ tag }: Part, formula: string): Step =>
+  step(`M_${tag}`, formula, {
+    says: 'its moment about the base of the wall',
+    unit: lineMomentUnit,
+    source: cite('statics'),
+  })
 
-function trapezium({ tag, where, foot, above, below }: Part, top: string): readonly Step[] {
+function trapezium(part: Part): readonly Step[] {
+  const { tag, top, foot, above, below } = part
   const height = `(${foot} - ${top})`
   return [
-    step(`F_${tag}`, `(${above} + ${below}) / 2 * ${height}`, {
-      says: `earth force ${where}`,
-      unit: lineLoadUnit,
-      source: cite('statics'),
-    }),
-    step(`M_${tag}`, `F_${tag} * (wall_base - ${foot}) + ${height}^2 * (2 * ${above} + ${below}) / 6`, {
-      says: 'its moment about the base of the wall',
-      unit: lineMomentUnit,
-      source: cite('statics'),
-    }),
+    force(part, `(${above} + ${below}) / 2 * ${height}`),
+    momentOf(part, `F_${tag} * (wall_base - ${foot}) + ${height}^2 * (2 * ${above} + ${below}) / 6`),
   ]
 }
 
-function rectangleAndTrapezium({ tag, where, top, foot, above, below }: Part): readonly Step[] {
+function rectangleAndTrapezium(part: Part): readonly Step[] {
+  const { tag, top, foot, above, below } = part
   const from = `z_kink_${tag}`
-  const statics = cite('statics')
   return [
-    step(`R_${tag}`, `${above} * (${from} - ${top})`, {
-      says: 'earth force over that depth',
-      unit: lineLoadUnit,
-      source: statics,
-    }),
-    step(`T_${tag}`, `(${above} + ${below}) / 2 * (${foot} - ${from})`, {
-      says: 'earth force under it',
-      unit: lineLoadUnit,
-      source: statics,
-    }),
-    step(`F_${tag}`, `R_${tag} + T_${tag}`, { says: `earth force ${where}`, unit: lineLoadUnit, source: statics }),
-    step(`M_R_${tag}`, `R_${tag} * (wall_base - (${top} + ${from}) / 2)`, {
-      says: 'moment of the upper of the two about the base of the wall',
-      unit: lineMomentUnit,
-      source: statics,
-    }),
-    step(`M_T_${tag}`, `T_${tag} * (wall_base - ${foot}) + (${foot} - ${from})^2 * (2 * ${above} + ${below}) / 6`, {
-      says: 'moment of the lower of the two',
-      unit: lineMomentUnit,
-      source: statics,
-    }),
-    step(`M_${tag}`, `M_R_${tag} + M_T_${tag}`, {
-      says: 'moment of both about the base of the wall',
-      unit: lineMomentUnit,
-      source: statics,
-    }),
+    force(part, `${above} * (${from} - ${top}) + (${above} + ${below}) / 2 * (${foot} - ${from})`),
+    momentOf(
+      part,
+      `F_${tag} * (wall_base - ${foot}) + ${above} * (${from} - ${top}) * (${foot} - (${top} + ${from}) / 2) + (${foot} - ${from})^2 * (2 * ${above} + ${below}) / 6`,
+    ),
   ]
 }

@@ -1,6 +1,6 @@
 import type { Second, Step } from '../module.ts'
-import { solve, step, when } from '../words.ts'
-import { lengthUnit, lineLoadUnit, lineMomentUnit } from './ground-units.ts'
+import { solve, when } from '../words.ts'
+import { lineLoadUnit, lineMomentUnit } from './ground-units.ts'
 import { wallSlices } from './wall-slices.ts'
 
 const slices = (wet: boolean, rolled: boolean): readonly Step[] => [
@@ -30,40 +30,25 @@ const slices = (wet: boolean, rolled: boolean): readonly Step[] => [
   }),
 ]
 
-const byRoller = (wet: boolean): Step =>
-  when(
-    { given: 'roller' },
-    { says: 'compaction sets a least pressure', yes: slices(wet, true), no: slices(wet, false) },
-  )
+const byRoller = (wet: boolean): Step => when({ given: 'roller' }, { yes: slices(wet, true), no: slices(wet, false) })
 
 /** The closed-form resultant against pressure added up slice by slice. */
 export const earthPressureSecond: Second = {
   title: 'Pressure added up by slices',
   says: 'Stress and pressure are marched down from the ground slice by slice; only the coefficients are shared.',
-  steps: [
-    when({ given: 'water_depth' }, { says: 'groundwater', yes: [byRoller(true)], no: [byRoller(false)] }),
-    when(
-      { formula: 'P_slices > 0 kN/m' },
-      {
-        says: 'there is a force on the wall',
-        yes: [
-          step('y_slices', 'M_slices / P_slices', { says: 'height of the resultant above the base', unit: lengthUnit }),
-        ],
-      },
-    ),
-  ],
+  steps: [when({ given: 'water_depth' }, { yes: [byRoller(true)], no: [byRoller(false)] })],
   compare: [
     {
       first: 'P',
       second: 'P_slices',
       band: 0.002,
-      says: 'slices of a few millimetres miss only where a boundary or the water falls inside a slice',
+      says: 'thin slices miss only where a boundary falls inside one',
     },
     {
       first: 'M_toe',
       second: 'M_slices',
       band: 0.002,
-      says: 'the same, weighted by the height of each slice',
+      says: 'the same, by the height of each slice',
     },
   ],
 }

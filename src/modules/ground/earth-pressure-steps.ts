@@ -8,14 +8,19 @@ import { lengthUnit, lineLoadUnit, lineMomentUnit, pressureUnit } from './ground
 const depth = (name: string, formula: string, says: string): Step =>
   step(name, formula, { says, unit: lengthUnit, source: cite('statics') })
 
+const waterAt = (end: 'top' | 'base', says: string): Step =>
+  step(`u_${end}`, `gamma_w * max(wall_${end} - water_depth, 0 m)`, {
+    says,
+    unit: pressureUnit,
+    source: cite('statics', 'hydrostatic'),
+  })
+
 const waterOnWall: readonly Step[] = [
   depth('h_moist', 'min(max(water_depth, 0 m), wall_top)', 'soil above both the wall and the water'),
   depth('z_u', 'min(max(water_depth, wall_top), wall_base)', 'depth where water begins to press on the wall'),
   depth('d_water', 'z_u - wall_top', "the same below the wall's top"),
-  depth('head_top', 'max(wall_top - water_depth, 0 m)', "head of water at the wall's top"),
-  depth('head_base', 'max(wall_base - water_depth, 0 m)', "head of water at the wall's base"),
-  step('u_top', 'gamma_w * head_top', { says: "water pressure at the wall's top", unit: pressureUnit }),
-  step('u_base', 'gamma_w * head_base', { says: "water pressure at the wall's base", unit: pressureUnit }),
+  waterAt('top', "water pressure at the wall's top"),
+  waterAt('base', "water pressure at the wall's base"),
   step('P_water', '(u_top + u_base) / 2 * (wall_base - z_u)', {
     says: 'water force on the wall',
     symbol: 'P_w',
@@ -36,14 +41,8 @@ function layers(wet: boolean): Step {
     each('layers', layerSteps({ wet, cohesive, rolled })),
   ]
   const byRoller = (cohesive: boolean): Step =>
-    when(
-      { given: 'roller' },
-      { says: 'compaction sets a least pressure', yes: rows(cohesive, true), no: rows(cohesive, false) },
-    )
-  return when(
-    { choice: 'state', is: ['active', 'passive'] },
-    { says: 'cohesion is reckoned with', yes: [byRoller(true)], no: [byRoller(false)] },
-  )
+    when({ given: 'roller' }, { yes: rows(cohesive, true), no: rows(cohesive, false) })
+  return when({ choice: 'state', is: ['active', 'passive'] }, { yes: [byRoller(true)], no: [byRoller(false)] })
 }
 
 const sums = (name: string, parts: readonly string[], says: string): Step =>
@@ -69,17 +68,27 @@ const wetWall: readonly Step[] = [
 const dryWall: readonly Step[] = [
   layers(false),
   sums('P_soil', ['F_above'], 'earth force on the wall'),
-  sums('M_soil', ['M_above'], 'its moment about the base of the wall'),
   total('P', 'P_soil', 'force on the wall: no water'),
-  total('M_toe', 'M_soil', 'its moment about the base of the wall'),
+  total('M_toe', 'sum(layers.M_above)', 'its moment about the base of the wall'),
 ]
+
+const resultantAt = depth('y_P', 'M_toe / P', 'height of the resultant above the base of the wall')
+
+/** Cohesion can hold the soil off the wall altogether; in every other state there is a force. */
+const resultant = when(
+  { choice: 'state', is: ['active'] },
+  {
+    yes: [when({ formula: 'P > 0 kN/m' }, { says: 'there is a force on the wall', yes: [resultantAt] })],
+    no: [resultantAt],
+  },
+)
 
 /** Everything from the coefficients to the resultant. */
 export const earthPressureSteps: readonly Step[] = [
   depth('h_wall', 'wall_base - wall_top', 'height of the wall'),
   coefficients,
   compaction,
-  when({ given: 'water_depth' }, { says: 'groundwater', yes: wetWall, no: dryWall }),
+  when({ given: 'water_depth' }, { yes: wetWall, no: dryWall }),
   take('p_top', {
     list: 'layers',
     of: 'p_upper',
@@ -104,17 +113,5 @@ export const earthPressureSteps: readonly Step[] = [
     symbol: 'z_last',
     unit: lengthUnit,
   }),
-  when(
-    { formula: 'P > 0 kN/m' },
-    {
-      says: 'there is a force on the wall',
-      yes: [
-        step('y_P', 'M_toe / P', {
-          says: 'height of the resultant above the base of the wall',
-          unit: lengthUnit,
-          source: cite('statics'),
-        }),
-      ],
-    },
-  ),
+  resultant,
 ]

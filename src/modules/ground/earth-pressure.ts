@@ -7,7 +7,8 @@ import { earthPressureSketch } from './earth-pressure-sketch.ts'
 import { earthPressureSteps } from './earth-pressure-steps.ts'
 import { angleUnit, lengthUnit, lineLoadUnit, pressureUnit, weightUnit } from './ground-units.ts'
 
-const soilLayers = list('soil beside the wall, from the ground down to the base of the wall or further', {
+const soilLayers = list('soil beside the wall, from the ground down', {
+  note: 'Down to the base of the wall or further; soil above the first layer belongs to the surcharge',
   least: 1,
   most: 8,
   fields: {
@@ -21,7 +22,8 @@ const soilLayers = list('soil beside the wall, from the ground down to the base 
       usual: ['14 kN/m^3', '23 kN/m^3'],
     }),
     gamma_sat: unitWeight({
-      says: 'unit weight below the water, saturated; takes part only where water stands against the wall or above it',
+      says: 'unit weight below the water, saturated',
+      note: 'Takes part only where water stands against the wall or above it',
       symbol: 'gamma_sat',
       unit: weightUnit,
       least: '11 kN/m^3',
@@ -36,7 +38,8 @@ const soilLayers = list('soil beside the wall, from the ground down to the base 
       usual: ['18 deg', '42 deg'],
     }),
     c: pressure({
-      says: 'effective cohesion; takes part in the Rankine states only',
+      says: 'effective cohesion',
+      note: 'Takes part in the Rankine states only',
       symbol: "c'",
       unit: pressureUnit,
       least: '0 kPa',
@@ -44,7 +47,8 @@ const soilLayers = list('soil beside the wall, from the ground down to the base 
       default: '0 kPa',
     }),
     OCR: ratio({
-      says: 'overconsolidation ratio of natural soil; takes part at rest only',
+      says: 'overconsolidation ratio of natural soil',
+      note: 'Takes part at rest only',
       least: '1',
       most: '30',
       optional: true,
@@ -70,35 +74,40 @@ export const earthPressure = defineModule({
     }),
     layers: soilLayers,
     wall_top: length({
-      says: 'depth of the top of the wall strip below ground; the centre line of the roof slab for a box',
+      says: 'depth of the top of the wall strip',
+      note: 'For a box the centre line of the roof slab',
       symbol: 'z_t',
       unit: lengthUnit,
       least: '0 m',
       default: '0 m',
     }),
     wall_base: length({
-      says: 'depth of its base below ground; the centre line of the raft for a box',
+      says: 'depth of its base',
+      note: 'For a box the centre line of the raft',
       symbol: 'z_b',
       unit: lengthUnit,
       above: '0 m',
       usual: ['1 m', '12 m'],
     }),
     surcharge: pressure({
-      says: 'uniform load on the ground beside the wall; 0 kPa where there is surely none',
+      says: 'uniform load on the ground beside the wall',
+      note: '0 kPa where there is surely none',
       symbol: 'q',
       unit: pressureUnit,
       least: '0 kPa',
       usual: ['5 kPa', '50 kPa'],
     }),
     water_depth: length({
-      says: 'depth of the highest credible groundwater, hydrostatic; negative for water above ground; left out where the ground is surely dry',
+      says: 'depth of the highest credible groundwater',
+      note: 'Floods included; negative for water above ground; left out where the ground is surely dry',
       symbol: 'z_w',
       unit: lengthUnit,
       usual: ['0 m', '30 m'],
       optional: true,
     }),
     roller: quantity('force_per_length', {
-      says: 'line load of the roller that compacts the fill near the wall, weight and vibration together',
+      says: 'line load of the roller near the wall, with vibration',
+      note: 'Weight and vibration together, of the heaviest plant that compacts the fill beside the wall',
       symbol: 'p_r',
       unit: lineLoadUnit,
       above: '0 kN/m',
@@ -107,7 +116,8 @@ export const earthPressure = defineModule({
       optional: true,
     }),
     alpha: angle({
-      says: 'slope of the ground, rising from the wall; only for dry frictional soil without surcharge',
+      says: 'slope of the ground, rising from the wall',
+      note: 'Only for dry frictional soil without surcharge',
       symbol: 'alpha',
       unit: angleUnit,
       least: '0 deg',
@@ -115,7 +125,8 @@ export const earthPressure = defineModule({
       optional: true,
     }),
     delta: angle({
-      says: 'angle of friction between soil and wall, for the Coulomb wedge',
+      says: 'angle of friction between soil and wall',
+      note: 'For the Coulomb wedge only',
       symbol: 'delta',
       unit: angleUnit,
       least: '0 deg',
@@ -140,41 +151,45 @@ export const earthPressure = defineModule({
       on: 'wall_base',
       source: cite('statics'),
     }),
-    limit('sum(layers.h_on_wall) >= h_wall', {
-      says: "the first layer reaches below the wall's top and the layers reach its base; put soil above the first layer into the surcharge",
+    limit('sum(layers.z_lower) - sum(layers.z_upper) >= h_wall', {
+      says: "the first layer reaches below the wall's top and the last its base",
+      advice: 'Add what is missing below, and put a layer that ends above the wall into the surcharge',
       otherwise: 'refuse',
       on: 'layers',
     }),
     limit('z_last < wall_base', {
-      says: "every layer begins above the wall's base; leave out the layers below",
+      says: "every layer begins above the wall's base",
+      advice: 'Leave out the layers below',
       otherwise: 'refuse',
       on: 'layers',
     }),
     limit('sum(layers.excess) <= 0 deg', {
-      says: 'neither the slope of the ground nor the wall friction is greater than the angle of friction of any layer',
+      says: 'slope and wall friction are no greater than the friction of any layer',
       otherwise: 'refuse',
       on: 'layers',
       source: cite('coulomb'),
     }),
     limit('alpha <= 0 deg or (sum(layers.c) <= 0 kPa and surcharge <= 0 kPa)', {
-      says: 'sloping ground only over soil without cohesion and without surcharge',
+      says: 'sloping ground has no cohesion and no surcharge',
       otherwise: 'refuse',
       on: 'alpha',
       source: cite('rankine', 'sloping ground'),
     }),
-    limit('alpha <= 0 deg or head_base <= 0 m', {
-      says: 'sloping ground only above the water',
+    limit('alpha <= 0 deg or u_base <= 0 kPa', {
+      says: 'sloping ground has no water against the wall',
       otherwise: 'refuse',
       on: 'alpha',
       source: cite('rankine', 'sloping ground'),
     }),
     limit('delta <= delta_counted', {
-      says: 'wall friction is given only with the Coulomb wedge; other states leave it out',
+      says: 'wall friction goes with the Coulomb wedge',
+      advice: 'Leave `delta` out, or choose `active Coulomb`',
       otherwise: 'refuse',
       on: 'delta',
     }),
     limit('roller <= roller_counted', {
-      says: 'compaction pressure is never counted as passive resistance',
+      says: 'no compaction pressure is counted as passive resistance',
+      advice: 'Leave `roller` out',
       otherwise: 'refuse',
       on: 'roller',
     }),
@@ -196,7 +211,7 @@ export const earthPressure = defineModule({
       when: { choice: 'state', is: ['passive'] },
     },
     {
-      says: 'Compaction pressure after Ingold is for a wall that yields a little; against a stiff box it can be higher, so keep heavy plant away from the walls.',
+      says: 'Compaction pressure after Ingold is for a wall that yields a little; against a stiff box it can be higher, so keep heavy plant away from the walls. It is counted from the ground down, on the safe side.',
       when: { given: 'roller' },
     },
   ],

@@ -142,10 +142,45 @@ describe('earth-pressure: diagram and resultant', () => {
   it('compaction: no pressure below it, and it meets K_a gamma z at the depth h_c', () => {
     const at = run({ state: 'active', surcharge: '0 kPa', roller: '50 kN/m' })
     const least = at.si('p_least_1')
-    expect(least).toBeCloseTo(at.si('K_y_1') * 18000 * at.si('h_c_1'), 6)
     expect(at.si('p_top')).toBeCloseTo(least, 6)
-    expect(at.si('z_kink_above_1')).toBeCloseTo(at.si('h_c_1'), 9)
+    // Ingold 1979: h_c = sqrt(2 p / (pi gamma)) / K_a (memory)
+    expect(at.si('z_kink_above_1')).toBeCloseTo(Math.sqrt((2 * 50) / (Math.PI * 18)) / (1 / 3), 9)
+    expect(at.si('z_kink_above_1')).toBeCloseTo(least / (18000 / 3), 9)
     expect(at.si('P')).toBeGreaterThan(run({ state: 'active', surcharge: '0 kPa' }).si('P'))
+  })
+
+  it('a heavier roller: moves the kink down from the top of the layer, and every point of the diagram stays known', () => {
+    const points = ['upper', 'kink_above', 'water', 'kink_below', 'lower']
+    const rolled = (roller: string) => run({ wall_top: '1.4 m', water_depth: '2.8 m', roller })
+    const kinks = ['1 kN/m', '10 kN/m', '40 kN/m', '80 kN/m', '200 kN/m'].map(roller => {
+      const at = rolled(roller)
+      expect(at.errors).toEqual([])
+      const depths = points.map(point => at.si(`z_${point}_1`))
+      expect([...depths].sort((a, b) => a - b)).toEqual(depths)
+      for (const point of points) expect(at.si(`p_${point}_1`)).toBeGreaterThanOrEqual(at.si('p_least_1') * (1 - 1e-12))
+      return [at.si('z_kink_above_1'), at.si('z_kink_below_1')] as const
+    })
+    expect(kinks[0]).toEqual([1.4, 2.8])
+    expect(kinks.at(-1)?.[1]).toBeGreaterThan(2.8)
+    expect(kinks.map(([above]) => above)).toEqual([...kinks.map(([above]) => above)].sort((a, b) => a - b))
+    const light = rolled('1 kN/m')
+    expect([light.si('p_kink_above_1'), light.si('p_kink_below_1')]).toEqual([
+      light.si('p_upper_1'),
+      light.si('p_water_1'),
+    ])
+  })
+
+  it('the points of the diagram: straight between them, the force on the wall is theirs', () => {
+    const points = ['upper', 'kink_above', 'water', 'kink_below', 'lower']
+    for (const roller of ['1 kN/m', '30 kN/m', '120 kN/m']) {
+      const layers = [sand({ thickness: '2 m', phi: '34 deg' }), sand()]
+      const at = run({ layers, wall_top: '1.2 m', water_depth: '2.6 m', roller })
+      const all = [1, 2].flatMap(row => points.map(p => [at.si(`z_${p}_${row}`), at.si(`p_${p}_${row}`)] as const))
+      const area = all
+        .slice(1)
+        .reduce((sum, [z, p], i) => sum + (((all[i]?.[1] ?? 0) + p) / 2) * (z - (all[i]?.[0] ?? 0)), 0)
+      expect(area / at.si('P')).toBeCloseTo(1, 9)
+    }
   })
 
   it('a layer cut in two: changes nothing', () => {
