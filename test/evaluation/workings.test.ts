@@ -84,7 +84,8 @@ for (const [title, ran] of sheets) {
       const links = workings.blocks.flatMap(block => {
         if (block.kind === 'assume') return block.rows.flatMap(({ users }) => users.map(({ id }) => id))
         const given = block.kind === 'calc' ? block.given.flatMap(({ to }) => to ?? []) : []
-        return [...given, ...linesOf(block).flatMap(line => printedIn(line).flatMap(({ to }) => to ?? []))]
+        const shares = block.kind === 'calc' ? (block.second?.shares.flatMap(({ to }) => to ?? []) ?? []) : []
+        return [...given, ...shares, ...linesOf(block).flatMap(line => printedIn(line).flatMap(({ to }) => to ?? []))]
       })
       const users = [...workings.users.values()].flatMap(each => each.map(({ id }) => id))
       const cited = workings.references
