@@ -4,15 +4,15 @@ import type { BranchLine } from '../evaluation/workings.ts'
 import { comparisonHtml } from './comparison-html.ts'
 import { prose } from './prose.ts'
 import type { Setting } from './setting.ts'
-import { says, stepFrame } from './step-frame.ts'
+import { stepFrame } from './step-frame.ts'
 
-/** A condition with its numbers, and whether it holds: the lines that follow are for that case. */
+/** A condition with its numbers or its word, and whether it holds: the lines that follow are for that case. */
 export function branchLine(line: BranchLine, setting: Setting): Element {
   const verdict = h('b.verdict.branch', line.holds ? 'holds' : 'does not hold')
   if (line.working) {
-    const condition = comparisonHtml(line.working, setting, [h('span.that-is', ' '), verdict])
-    return stepFrame({ line, body: [says(line.says), condition] }, setting)
+    const { html, across } = comparisonHtml(line.working, setting, [...prose(' '), verdict])
+    return stepFrame({ line, working: [html], across }, setting)
   }
-  const because = h('p.chosen', [verdict, h('span.because', [': ', ...prose(line.because ?? '')])])
-  return stepFrame({ line, body: [says(line.says), because] }, setting)
+  const because = h('p.chosen', [h('span.because', prose(line.because ?? '')), ' ', verdict])
+  return stepFrame({ line, working: [because] }, setting)
 }

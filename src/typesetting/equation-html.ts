@@ -1,47 +1,69 @@
-import type { Element } from 'hast'
+import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Substitution } from '../evaluation/workings.ts'
 import { spokenShown } from '../formula/spoken.ts'
 import { texShown } from '../formula/tex.ts'
 import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
-import { fitTogether } from './fit-tex.ts'
+import { room } from './fit-tex.ts'
 import { resultOf } from './result-tex.ts'
-import { equalTo, setFormula, setSymbol } from './set-formula.ts'
+import { equalTo, setFormula, setSymbol, symbolExcess } from './set-formula.ts'
 import type { Setting } from './setting.ts'
-import { numbersOf, symbolsOf } from './substitution-tex.ts'
+import { type Laid, type Layout, layOut } from './step-layout.ts'
+import { numbersOf, symbolsOf, type Typeset } from './substitution-tex.ts'
 
-/** What an equation says: absent symbol, a bare expression. */
+/** What an equation says: absent symbol, numbers and result alone. */
 export interface Equation {
   readonly symbol?: string
   readonly working: Substitution
   readonly result: Shown
 }
 
+interface Parts {
+  readonly named: readonly Typeset[]
+  readonly put: readonly Typeset[]
+  readonly answer: Typeset
+}
+
 /**
  * An equation: formula, then numbers and result, each beginning with its equals sign and aligned on it; on one line where
  * all fits. The parts are marked for the pencil proof: `put` and `result`.
  */
-export function equationHtml(equation: Equation, setting: Setting): Element {
+export function equationHtml(equation: Equation, setting: Setting): Laid {
   const { symbol } = equation
-  const before = symbol === undefined ? [] : setSymbol(symbol, setting)
-  return h('div.equation', [...before, ...linesOf(equation, setting)])
-}
-
-function linesOf({ working, result }: Equation, setting: Setting): Element[] {
-  const answer = equalTo(resultOf(result))
-  if (isResult(working, result)) return [h('div.ex', h('span.put.result', [setFormula(answer, setting)]))]
-  const numbers = equalTo(numbersOf(working))
-  const put = [h('span.put', [setFormula(numbers, setting)]), ' ', h('span.result', [setFormula(answer, setting)])]
-  if (working.formula.names.length === 0) return [h('div.ex', put)]
-  const symbols = equalTo(symbolsOf(working))
-  const named = h('span', [setFormula(symbols, setting)])
-  const fit = fitTogether([symbols.tex, numbers.tex, answer.tex], blank)
-  return fit ? [h('div.ex', [named, ' ', ...put])] : [h('div.ex', [named]), h('div.ex', put)]
+  const parts = partsOf(equation)
+  const taken = symbol === undefined ? 0 : symbolExcess(symbol)
+  const [first, second] = [parts.named, [...parts.put, parts.answer]].map(part => part.map(({ tex }) => tex))
+  const layout = layOut({ first: first ?? [], second: second ?? [], between: blank, taken })
+  const column = (layout.across ? room.across : room.column) - taken
+  return { html: equationBox(symbol, linesOf(parts, { ...layout, column }, setting), setting), across: layout.across }
 }
 
 /** A blank between two formulas, in em. */
 const blank = 0.25
+
+function equationBox(symbol: string | undefined, lines: readonly Element[], setting: Setting): Element {
+  if (symbol === undefined) return h('div.equation.unnamed', [...lines])
+  const far = symbolExcess(symbol) > 0 ? ['far'] : []
+  return h('div.equation', { className: far }, [setSymbol(symbol, setting), ...lines])
+}
+
+function partsOf({ symbol, working, result }: Equation): Parts {
+  const answer = equalTo(resultOf(result))
+  if (isResult(working, result)) return { named: [], put: [], answer }
+  const named = symbol === undefined || working.formula.names.length === 0 ? [] : [equalTo(symbolsOf(working))]
+  const numbers = numbersOf(working)
+  return { named, put: [symbol === undefined ? numbers : equalTo(numbers)], answer }
+}
+
+function linesOf(parts: Parts, layout: Layout & { readonly column: number }, setting: Setting): Element[] {
+  const set = (part: Typeset): Element => setFormula(part, setting, layout.column)
+  if (parts.put.length === 0) return [h('div.ex', h('span.put.result', [set(parts.answer)]))]
+  const put = [h('span.put', parts.put.map(set)), ' ', h('span.result', [set(parts.answer)])]
+  const named = parts.named.map(part => h('span', [set(part)]))
+  if (named.length === 0) return [h('div.ex', put)]
+  return layout.together ? [h('div.ex', [...named, ' ', ...put])] : [h('div.ex', named), h('div.ex', put)]
+}
 
 /** A number that is its own result is not said twice. */
 function isResult({ formula: { tree } }: Substitution, result: Shown): boolean {
@@ -60,7 +82,7 @@ export interface Entry {
 /** A value as it was taken from a table; where it is shown in another unit, the two beside each other. */
 export function entryHtml({ symbol, taken, result }: Entry, setting: Setting): Element {
   const answer = setFormula(equalTo(resultOf(result)), setting)
-  const before = setSymbol(symbol, setting)
+  const before: ElementContent[] = [setSymbol(symbol, setting)]
   if (taken.unit.text === result.unit.text) {
     return h('div.equation-entry', [...before, h('div.ex', [h('span.entry', [answer])])])
   }

@@ -76,7 +76,7 @@ interface At {
 
 function listRow(row: readonly GivenRow[], fields: readonly GivenRow[], at: At): Element {
   const place = row[0]?.row
-  const title = [h('b', String(place?.index ?? '')), ' ', place?.label ?? '', ' ', ...usersHtml(usersOf(row, at), 4)]
+  const title = [h('b', String(place?.index ?? '')), ' ', place?.label ?? '', ' ', ...usersHtml(usersOf(row, at))]
   return h('tr', [
     h('th', { scope: 'row' }, title),
     ...fields.map(field => cell(row.find(given => fieldOf(given) === fieldOf(field)))),

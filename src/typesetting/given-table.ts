@@ -1,4 +1,4 @@
-import type { Element } from 'hast'
+import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { GivenRow } from '../evaluation/workings.ts'
 import { keyOf } from './given-key.ts'
@@ -6,19 +6,27 @@ import { prose, sentenceCase } from './prose.ts'
 import { usersHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
-import { valueCells } from './value-html.ts'
+import { shownText, valueCells } from './value-html.ts'
 
-/** What a calculation starts from: symbol, meaning, value, and where each came from. The only row of a list stands under its label. */
-export function givenTable(rows: readonly GivenRow[], block: string, setting: Setting): Element {
+/**
+ * What a calculation starts from: symbol, meaning, value, and where each came from. The only row of a list stands under its label.
+ * What was left at a default that adds nothing is said in one sentence below.
+ */
+export function givenTable(rows: readonly GivenRow[], block: string, setting: Setting): Element[] {
+  const own = rows.filter(row => !isItsLabel(row) && !isQuiet(row))
+  const left = rows.filter(isQuiet)
+  return [
+    ...(own.length > 0 ? [table(own, block, setting)] : []),
+    ...(left.length > 0 ? [leftAlone(left, own.length === 0, setting)] : []),
+  ]
+}
+
+function table(rows: readonly GivenRow[], block: string, setting: Setting): Element {
+  const given = h('th', { scope: 'colgroup', colSpan: 2 }, 'Given')
+  const value = h('th.value', { scope: 'colgroup', colSpan: 2 }, 'Value')
   return h('table.given', [
-    h('caption', 'Given'),
-    h(
-      'thead',
-      h('tr', [th('Symbol'), th('Meaning'), h('th.value', { scope: 'colgroup', colSpan: 2 }, 'Value'), th('From')]),
-    ),
-    ...groups(rows.filter(row => !isItsLabel(row))).map(group =>
-      h('tbody', [...groupHead(group), ...group.map(row => givenRow(row, block, setting))]),
-    ),
+    h('thead', h('tr', [given, value, h('th', { scope: 'col' }, 'From')])),
+    ...groups(rows).map(group => h('tbody', [...groupHead(group), ...group.map(row => givenRow(row, block, setting))])),
   ])
 }
 
@@ -27,7 +35,25 @@ function isItsLabel({ value, row }: GivenRow): boolean {
   return row !== undefined && row.label !== '' && value === row.label
 }
 
-const th = (text: string): Element => h('th', { scope: 'col' }, text)
+/** Left at a default of nought or one, or at a word. */
+function isQuiet({ taken, row, value }: GivenRow): boolean {
+  return taken && !row && (typeof value === 'string' || /^-?[01](?:\.0*)?$/.test(value.digits))
+}
+
+/** `Left at their defaults: g_o 0 kN/m² (other permanent load)`, each with its anchor. */
+function leftAlone(rows: readonly GivenRow[], alone: boolean, setting: Setting): Element {
+  const each = rows.flatMap((row, index) => [...(index > 0 ? prose(', ') : []), leftOne(row, setting)])
+  const label = alone ? 'Given: nothing; left at their defaults: ' : 'Left at their defaults: '
+  return h('p.defaults', [h('b', label), ...each, '.'])
+}
+
+function leftOne(row: GivenRow, setting: Setting): Element {
+  const symbol: ElementContent[] = typeof row.value === 'string' ? [] : [symbolHtml(row.symbol, setting), ...prose(' ')]
+  return h('span.default', { id: row.id }, [...symbol, h('b', shownText(row.value)), ` (${gist(row.says)})`])
+}
+
+/** What an input is, without the explanations behind it. */
+const gist = (says: string): string => says.split(/[:;,(]/)[0]?.trim() ?? says
 
 /** Neighbouring rows of one list row together. */
 export function groups<T extends { readonly row?: GivenRow['row'] }>(rows: readonly T[]): T[][] {
@@ -57,12 +83,12 @@ export function rowTitle({ index, of, label }: NonNullable<GivenRow['row']>): st
 }
 
 function givenRow(row: GivenRow, block: string, setting: Setting): Element {
-  const meaning = [...prose(sentenceCase(row.says)), ' ', ...usersHtml(setting.users(keyOf(row, block)), 4)]
+  const meaning = [...prose(sentenceCase(row.says)), ' ', ...usersHtml(setting.users(keyOf(row, block)))]
   const words = typeof row.value === 'string'
   return h('tr', { id: row.id, className: row.taken ? ['taken-default'] : [] }, [
     h('td.symbol', words ? [] : [symbolHtml(row.symbol, setting)]),
     h('td.meaning', meaning),
     ...valueCells(row.value, row.to),
-    h('td.from', row.to ? h('a', { href: `#${row.to}` }, row.from) : row.from),
+    h('td.from', row.to ? h('a', { href: `#${row.to}` }, row.from) : row.from === 'typed here' ? 'here' : row.from),
   ])
 }

@@ -1,9 +1,9 @@
 import type { Element } from 'hast'
 import { h } from 'hastscript'
-import type { LimitLine } from '../evaluation/workings.ts'
+import type { CalcWorking, LimitLine } from '../evaluation/workings.ts'
 import { cross, tick } from './marks.ts'
 import { prose, sentenceCase } from './prose.ts'
-import { referenceHtml } from './reference-html.ts'
+import { asAt, referenceHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 
 /** The limits of validity, each shown as kept or exceeded for these inputs. */
@@ -11,8 +11,7 @@ export function limitsHtml(limits: readonly LimitLine[], setting: Setting): Elem
   if (limits.length === 0) return []
   return [
     h('table.limits', [
-      h('caption', 'Limits of the method'),
-      h('thead', h('tr', [th('Limit'), th('Here'), th('Source')])),
+      h('thead', h('tr', [th('Limits of the method'), th('Here'), th('Source')])),
       h(
         'tbody',
         limits.map(limit => limitRow(limit, setting)),
@@ -32,16 +31,29 @@ function limitRow({ says, kept, reference }: LimitLine, setting: Setting): Eleme
   ])
 }
 
-/** What an engineer must keep in mind with this method. */
-export function cautionsHtml(cautions: readonly string[]): Element[] {
+/** What an engineer must keep in mind with this method; what an earlier use of the module says already is not said again. */
+export function cautionsHtml(block: CalcWorking, setting: Setting): Element[] {
+  const { cautions } = block
   if (cautions.length === 0) return []
-  return [
-    h('div.cautions', [
-      h('p.label', 'Cautions'),
-      h(
-        'ul',
-        cautions.map(one => h('li', prose(one))),
-      ),
-    ]),
-  ]
+  const before = setting.first.block(block)
+  const said = before?.cautions.every(one => cautions.includes(one)) ? before : undefined
+  const own = said ? cautions.filter(one => !said.cautions.includes(one)) : cautions
+  if (said && said.cautions.length > 0) {
+    return [
+      h('p.cautions-before', [h('b', 'Cautions: '), ...asAt(said), own.length > 0 ? '; and here:' : '.']),
+      ...listed(own),
+    ]
+  }
+  return [h('div.cautions', [h('p.label', 'Cautions'), ...listed(own)])]
+}
+
+function listed(cautions: readonly string[]): Element[] {
+  return cautions.length === 0
+    ? []
+    : [
+        h(
+          'ul',
+          cautions.map(one => h('li', prose(one))),
+        ),
+      ]
 }

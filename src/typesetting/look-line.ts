@@ -1,4 +1,4 @@
-import type { Element } from 'hast'
+import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Interpolated, LookedAxis, LookLine } from '../evaluation/workings.ts'
 import { plainNumber } from '../quantity/number-print.ts'
@@ -6,33 +6,52 @@ import type { Shown } from '../quantity/types.ts'
 import { unitText } from '../quantity/unit.ts'
 import { entryHtml, equationHtml } from './equation-html.ts'
 import { prose } from './prose.ts'
+import { asAt } from './reference-html.ts'
 import type { Setting } from './setting.ts'
-import { says, stepFrame } from './step-frame.ts'
+import { stepFrame } from './step-frame.ts'
+import type { Laid } from './step-layout.ts'
 import { shownText } from './value-html.ts'
 
 /** A value from a published table with the cells round it and the interpolation, so that the book need not be opened. */
 export function lookLine(line: LookLine, block: string, setting: Setting): Element {
-  const body = [
-    says(line.says),
-    h('p.source-table', [line.title, h('span.status', ` (${line.status})`)]),
-    h('div.looked', [neighbourhood(line), h('p.axes', axes(line))]),
-    ...line.interpolations.map(one => interpolation(one, setting)),
-    entryHtml({ symbol: line.symbol, taken: takenFrom(line), result: line.result }, setting),
-  ]
-  return stepFrame({ line, body, users: setting.users(`${block}.${line.name}`) }, setting)
+  const interpolations = line.interpolations.map(one => equationHtml(one, setting))
+  const entry = entryHtml({ symbol: line.symbol, taken: takenFrom(line), result: line.result }, setting)
+  return stepFrame(
+    {
+      line,
+      notes: [h('p.source-table', [...tableWords(line, setting), axes(line)])],
+      working: [
+        h('div.looked', [neighbourhood(line), entry]),
+        ...line.interpolations.map((one, index) => interpolation(one, interpolations[index])),
+      ],
+      users: setting.users(`${block}.${line.name}`),
+      across: interpolations.some(({ across }) => across),
+    },
+    setting,
+  )
 }
+
+/** The table and how sure we are of it, in full where it is first used. */
+function tableWords(line: LookLine, setting: Setting): ElementContent[] {
+  const before = setting.first.line(line)
+  return before ? ['Table ', ...asAt(before)].map(node) : [line.title, h('span.status', ` (${line.status})`)].map(node)
+}
+
+const node = (content: string | ElementContent): ElementContent =>
+  typeof content === 'string' ? { type: 'text', value: content } : content
 
 function takenFrom(line: LookLine): Shown {
   return line.interpolations.at(-1)?.result ?? { digits: line.corners[0]?.[0] ?? '', unit: line.unit, exact: true }
 }
 
+/** What the axes are; a value that was looked up is said, a word stands at its row or column. */
 function axes(line: LookLine): string {
   const named = [line.rowAxis, ...(line.columnAxis ? [line.columnAxis] : [])]
-  return named.map(({ says: meaning, key }) => `${meaning}: ${keyText(key)}`).join('; ')
+  return `; by ${named.map(axisWords).join('; ')}`
 }
 
-function keyText(key: LookedAxis['key']): string {
-  return typeof key === 'string' ? key : shownText(key.shown)
+function axisWords({ says, key }: LookedAxis): string {
+  return typeof key === 'string' ? says : `${says}, ${shownText(key.shown)}`
 }
 
 /** The cells used, under their keys. The cell that is taken as it stands is marked. */
@@ -66,7 +85,6 @@ function numeral(key: string): string {
   return /^-?[\d.]+(e-?\d+)?$/.test(key) ? plainNumber(key) : key
 }
 
-function interpolation(one: Interpolated, setting: Setting): Element {
-  const equation = equationHtml({ working: one.working, result: one.result }, setting)
-  return h('div.interpolation', [h('p.because', prose(one.says)), equation])
+function interpolation(one: Interpolated, laid: Laid | undefined): Element {
+  return h('div.interpolation', [h('p.because', prose(one.says)), ...(laid ? [laid.html] : [])])
 }

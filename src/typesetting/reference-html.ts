@@ -27,10 +27,18 @@ export function anchorLinks(anchors: readonly Anchor[]): ElementContent[] {
   ])
 }
 
-/** The way back from a value to the lines that use it, the first of many; nothing where none does. */
-export function usersHtml(users: readonly Anchor[], most = 8): Element[] {
+/** As many users as are named. */
+const most = 3
+
+/** The way back from a value to the lines that use it, the first of many and how many more; nothing where none does. */
+export function usersHtml(users: readonly Anchor[]): Element[] {
   if (users.length === 0) return []
-  const shown = users.length > most + 1 ? users.slice(0, most) : users
+  const shown = users.slice(0, most)
   const more = users.length - shown.length
-  return [h('span.used', ['used in ', ...anchorLinks(shown), more > 0 ? ` and ${more} more` : ''])]
+  return [h('span.used', ['used in ', ...anchorLinks(shown), more > 0 ? ` +${more}` : ''])]
+}
+
+/** `as at 4.03`, linked: words that stand in full there. */
+export function asAt({ id, number }: Anchor): ElementContent[] {
+  return [{ type: 'text', value: 'as at ' }, h('a', { href: `#${id}` }, number)]
 }

@@ -1,29 +1,47 @@
-import type { Element } from 'hast'
+import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
-import type { ComparisonLine, SecondWorking } from '../evaluation/workings.ts'
+import type { CalcWorking, ComparisonLine, SecondWorking, Shared } from '../evaluation/workings.ts'
 import { linesHtml } from './line-html.ts'
 import { cross, tick } from './marks.ts'
 import { prose } from './prose.ts'
+import { asAt } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
 import { valueHtml } from './value-html.ts'
 
 /** The independent method: its working, how far the answers are apart, the band and why, and what both methods share. */
-export function secondHtml(second: SecondWorking, block: string, setting: Setting): Element {
-  const head = h('p.label', ['Second method: ', second.title])
-  if (second.absent) return h('div.second', [head, h('p', second.absent)])
-  return h('div.second', [
-    head,
-    h('p.purpose', prose(second.says)),
-    ...linesHtml(second.lines, block, setting),
-    comparisons(second.comparisons, setting),
-    h('p.shares', [h('b', 'Both methods share: '), shared(second.shares)]),
-  ])
+export function secondHtml(block: CalcWorking, setting: Setting): Element[] {
+  const { second } = block
+  if (!second) return []
+  const label = h('p.label', ['Second method: ', second.title])
+  if (second.absent) return [h('div.second', [label, h('p.purpose', second.absent)])]
+  return [
+    h('div.second', [
+      h('div.second-head', [label, introduction(block, second, setting)]),
+      ...linesHtml(second.lines, block.name, setting),
+      comparisons(second.comparisons, setting),
+      h('p.shares', [h('b', 'Both methods share: '), ...shared(second.shares, setting)]),
+    ]),
+  ]
 }
 
-function shared(names: readonly string[]): string {
-  if (names.length === 0) return 'nothing but the statement of the problem.'
-  return `${names.join(', ')}. An error there shows in neither.`
+/** What the method is, in full where it is first used. */
+function introduction(block: CalcWorking, second: SecondWorking, setting: Setting): Element {
+  const before = setting.first.second(block)
+  return h('p.purpose', before ? ['The method is ', ...asAt(before), '.'] : prose(second.says))
+}
+
+/** Inputs by their symbols, steps with the number of their line too. */
+function shared(shares: readonly Shared[], setting: Setting): ElementContent[] {
+  if (shares.length === 0) return prose('nothing but the statement of the problem.')
+  const each = shares.flatMap((one, index) => [...(index > 0 ? prose(', ') : []), ...sharedOne(one, setting)])
+  return [...each, ...prose('. An error there shows in neither.')]
+}
+
+function sharedOne({ symbol, says, number, to }: Shared, setting: Setting): ElementContent[] {
+  const link = { ...(to ? { href: `#${to}` } : {}), title: says }
+  const set = h(to ? 'a' : 'span', link, [symbolHtml(symbol, setting)])
+  return number ? [set, ...prose(` of ${number}`)] : [set]
 }
 
 function comparisons(lines: readonly ComparisonLine[], setting: Setting): Element {

@@ -1,4 +1,5 @@
 import type { Workings } from '../evaluation/workings.ts'
+import { type FirstUses, firstUses } from './first-uses.ts'
 import type { Medium } from './medium.ts'
 
 /** A place on the page that can be linked to, with the number printed for it. */
@@ -13,7 +14,7 @@ export interface Listed {
   readonly short: string
 }
 
-/** What every part of a page must know to be set: the medium, the reference list and the way back to users of a value. */
+/** What every part of a page must know to be set: the medium, the reference list, the way back to users of a value, and what was said before. */
 export interface Setting {
   readonly medium: Medium
   /** True: formulas as trees that any pipeline can walk, in place of raw nodes. */
@@ -21,6 +22,7 @@ export interface Setting {
   readonly reference: (key: string) => Listed | undefined
   /** Who uses a value, by its full name: `roof.M_x`. */
   readonly users: (name: string) => readonly Anchor[]
+  readonly first: FirstUses
 }
 
 /** The setting of one package in one medium. */
@@ -31,5 +33,6 @@ export function settingOf(workings: Workings, how: { medium: Medium; parsed?: bo
     parsed: how.parsed ?? false,
     reference: key => listed.get(key),
     users: name => workings.users.get(name) ?? [],
+    first: firstUses(workings),
   }
 }

@@ -1,32 +1,38 @@
 import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Printed, SolveLine } from '../evaluation/workings.ts'
-import { usersHtml } from './reference-html.ts'
+import { asAt, usersHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
-import { says, stepFrame } from './step-frame.ts'
+import { stepFrame } from './step-frame.ts'
 import { symbolHtml } from './symbol-html.ts'
 import { valueCells, valueHtml } from './value-html.ts'
 
 /** Values of a numerical method: what it is, what went in, what came out, and how it verified itself. Not for the pencil. */
 export function solveLine(line: SolveLine, block: string, setting: Setting): Element {
-  const body = [
-    says(line.says),
-    h('p.method', [h('b', line.title), '. ', line.method]),
-    h('table.solve', [
-      h('caption', 'By a numerical method, not by pencil'),
-      h('tbody', [h('tr.head', [th('Goes in'), th('Value', 2)]), ...line.takes.map(takenRow)]),
-      h('tbody', [
-        h('tr.head', [th('Comes out'), th('Value', 2)]),
-        ...line.gives.map(given => givenRow(given, block, setting)),
-      ]),
-    ]),
-    h('p.verified', [h('b', 'Verified: '), line.verified]),
-  ]
-  return stepFrame({ line, body }, setting)
+  const tables = h('div.solved', [
+    solveTable('Goes in', line.takes.map(takenRow)),
+    solveTable(
+      'Comes out',
+      line.gives.map(given => givenRow(given, block, setting)),
+    ),
+  ])
+  const verified = h('p.verified', [h('b', 'Verified: '), line.verified])
+  return stepFrame({ line, notes: [methodWords(line, setting)], working: [tables, verified], across: true }, setting)
 }
 
-function th(text: string, colSpan = 1): Element {
-  return h('th', { scope: 'col', ...(colSpan > 1 ? { colSpan, className: ['value'] } : {}) }, text)
+/** The method in full where it is first used. */
+function methodWords(line: SolveLine, setting: Setting): Element {
+  const before = setting.first.line(line)
+  const title = [h('b', line.title), ', a numerical method, not for the pencil']
+  return before ? h('p.method', [...title, ': ', ...asAt(before), '.']) : h('p.method', [...title, '. ', line.method])
+}
+
+function solveTable(title: string, rows: readonly Element[]): Element {
+  const head = h(
+    'thead',
+    h('tr', [h('th', { scope: 'col' }, title), h('th.value', { scope: 'colgroup', colSpan: 2 }, 'Value')]),
+  )
+  return h('table.solve', [head, h('tbody', [...rows])])
 }
 
 type Taken = SolveLine['takes'][number]

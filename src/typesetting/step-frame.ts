@@ -8,25 +8,29 @@ import type { Anchor, Setting } from './setting.ts'
 
 export interface Framed {
   readonly line: Line
-  readonly body: readonly ElementContent[]
+  /** Small print under what the step says. */
+  readonly notes?: readonly ElementContent[]
+  readonly working: readonly ElementContent[]
   readonly users?: readonly Anchor[]
+  /** True: the working runs under the words, over both columns. */
+  readonly across?: boolean
 }
 
 /**
- * One numbered step: its number, its body, at the margin the reference and the way on, and an empty box for the checker.
- * `data-line` and `data-kind` mark it for the pencil proof; no number is read from them.
+ * One numbered step of the ledger: its number, what it says, its working, at the margin the reference and the way on, and an empty
+ * box for the checker. `data-line` and `data-kind` mark it for the pencil proof; no number is read from them.
  */
-export function stepFrame({ line, body, users }: Framed, setting: Setting): Element {
-  const margin = [...(line.reference ? [referenceHtml(line.reference, setting)] : []), ...usersHtml(users ?? [])]
-  return h('div', { id: line.id, className: ['step', line.kind], dataLine: line.number, dataKind: line.kind }, [
+export function stepFrame(
+  { line, notes = [], working, users = [], across = false }: Framed,
+  setting: Setting,
+): Element {
+  const margin = [...(line.reference ? [referenceHtml(line.reference, setting)] : []), ...usersHtml(users)]
+  const className = ['step', line.kind, ...(across ? ['across'] : [])]
+  return h('div', { id: line.id, className, dataLine: line.number, dataKind: line.kind }, [
     h('div.no', line.number),
-    h('div.body', [...body]),
+    h('div.words', [h('p.says', prose(sentenceCase(line.says))), ...notes]),
+    h('div.work', [...working]),
     h('div.margin', margin),
     tickBox(),
   ])
-}
-
-/** What a step is, in words. */
-export function says(text: string): Element {
-  return h('p.says', prose(sentenceCase(text)))
 }

@@ -13,11 +13,9 @@ import type { Setting } from './setting.ts'
 import { sketchSvg } from './sketch-svg.ts'
 
 /** The widest a sketch beside a Given table, and one above it, may be: points. */
-const beside = { width: 200, height: 190 }
-const above = { width: 400, height: 190 }
-/** A Given table longer than this leaves no sketch standing alone beside it. */
-const longGiven = 6
-/** One so short leaves the sketch standing out below it. */
+const beside = { width: 190, height: 170 }
+const above = { width: 400, height: 150 }
+/** A Given table so short leaves the sketch standing out below it. */
 const shortGiven = 3
 
 /** A block of the notebook as it is printed. `level` is that of its heading, 2 to 6. */
@@ -39,10 +37,10 @@ function calcHtml(block: CalcWorking, level: number, setting: Setting): Element 
     h('p.purpose', prose(block.asks)),
     ...incomplete(block),
     ...start(block, setting),
-    ...(block.lines.length > 0 ? [h('p.label.rule', 'Working'), ...linesHtml(block.lines, block.name, setting)] : []),
-    ...(block.second ? [secondHtml(block.second, block.name, setting)] : []),
+    ...(block.lines.length > 0 ? [h('div.ledger', linesHtml(block.lines, block.name, setting))] : []),
+    ...secondHtml(block, setting),
     ...limitsHtml(block.limits, setting),
-    ...cautionsHtml(block.cautions),
+    ...cautionsHtml(block, setting),
   ])
 }
 
@@ -51,7 +49,7 @@ function workHtml(block: WorkWorking, level: number, setting: Setting): Element 
     heading({ block, title: titleOfWork(block), aside: 'own working' }, level),
     ...incomplete(block),
     ...block.tables.map(table => pointsTable(table, setting)),
-    ...linesHtml(block.lines, block.name, setting),
+    h('div.ledger', linesHtml(block.lines, block.name, setting)),
   ])
 }
 
@@ -75,15 +73,17 @@ function incomplete(block: BlockWorking): Element[] {
   ]
 }
 
-/** Given, with the sketch beside it or, where it is long or a chart, above; lists of several rows below. */
+/** Given, with the sketch beside it or, where it is too short for that, above; lists of several rows below. */
 function start(block: CalcWorking, setting: Setting): Element[] {
   const { alone, lists } = partLists(block.given)
-  const given = alone.length > 0 ? [givenTable(alone, block.name, setting)] : []
+  const given = givenTable(alone, block.name, setting)
   const below = lists.map(list => givenList(list, block.name, setting))
   if (!block.sketch) return [h('div.start', [...given, ...below])]
-  const wide = alone.length > longGiven || alone.length < shortGiven || !block.sketch.toScale
+  const wide = alone.length < shortGiven
   const figure = h('figure', [sketchSvg(block.sketch, `sketch-${block.name}`, wide ? above : beside), scaleNote(block)])
-  return [h(wide ? 'div.start' : 'div.start.split', wide ? [figure, ...given] : [...given, figure]), ...below]
+  return wide
+    ? [h('div.start', [figure, ...given, ...below])]
+    : [h('div.start.split', [h('div', given), figure]), ...below]
 }
 
 function scaleNote(block: CalcWorking): ElementContent {
