@@ -150,7 +150,7 @@ function limitSection(module: Module): string[] {
   if (module.limits.length === 0) return []
   const lines = module.limits.map(
     limit =>
-      `- ${limit.says} (${conditionText(limit.holds)}): ${limit.otherwise === 'refuse' ? 'refused outside' : 'a warning outside'}${citationText(limit.source)}`,
+      `- ${limit.says} (${limit.when ? `where ${conditionText(limit.when)}: ` : ''}${conditionText(limit.holds)}): ${limit.otherwise === 'refuse' ? 'refused outside' : 'a warning outside'}${citationText(limit.source)}`,
   )
   return ['## Limits', lines.join('\n')]
 }

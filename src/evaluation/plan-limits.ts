@@ -8,7 +8,7 @@ import type { Judged, PlannedLimit } from './plan-types.ts'
 
 /** Plans the steps, and each limit as soon as every name it needs is known. A refusal stops what follows. */
 export function planWithLimits(stage: Stage, alive: number): PlannedLimit[] {
-  const waiting = new Set(stage.module.limits)
+  const waiting = new Set(stage.module.limits.filter(({ when }) => !when || isKnownTrue(stage, when)))
   const planned: PlannedLimit[] = []
   const planReady = (): void => {
     for (const limit of waiting) {
@@ -31,6 +31,11 @@ export function planWithLimits(stage: Stage, alive: number): PlannedLimit[] {
   }
   const { limits } = stage.module
   return planned.sort((a, b) => limits.indexOf(a.limit) - limits.indexOf(b.limit))
+}
+
+function isKnownTrue(stage: Stage, condition: Condition): boolean {
+  const judged = judge(stage, condition)
+  return 'known' in judged && judged.known
 }
 
 /** A limit's condition. One that comes to nothing although every number in it is known, as `1 / 0 < 2` does, is not kept. */

@@ -196,6 +196,8 @@ export interface Limit {
   readonly holds: Condition
   /** A short clause that reads after `outside the limit that` and by itself: `the ratio of the spans is at most 2`. */
   readonly says: string
+  /** The limit is one of this choice or optional input only; elsewhere it is left away. */
+  readonly when?: Exclude<Condition, { readonly formula: string }>
   /** What the author can do where it is exceeded, for the message only: `swap the two`. */
   readonly advice?: string
   /** `refuse`: nothing after it is evaluated. `warn`: evaluation goes on and the package shows it exceeded. */

@@ -94,5 +94,10 @@ export const check = (
   formula,
   ...more,
 })
+/** A limit of validity over a choice. */
+export const choiceLimit = (choice: string, is: readonly string[], more: Omit<Limit, 'holds'>): Limit => ({
+  holds: { choice, is },
+  ...more,
+})
 /** A limit of validity over numbers. */
 export const limit = (formula: string, more: Omit<Limit, 'holds'>): Limit => ({ holds: { formula }, ...more })

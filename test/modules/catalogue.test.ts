@@ -179,7 +179,7 @@ for (const module of catalogue) {
       for (const { on, says } of module.limits)
         if (on !== undefined) expect(Object.keys(module.inputs), says).toContain(on)
       const conditions = [
-        ...module.limits.map(({ holds }) => holds),
+        ...module.limits.flatMap(({ holds, when }) => [holds, ...(when ? [when] : [])]),
         ...module.cautions.flatMap(caution => (typeof caution === 'string' ? [] : [caution.when])),
         ...stepsOf(module).flatMap(step => (step.kind === 'when' ? [step.condition] : [])),
         ...(module.second?.when ? [module.second.when.condition] : []),

@@ -1,7 +1,19 @@
 import { describe, expect, it } from 'vitest'
 import { modulePage } from '../../src/command/module-page.ts'
 import { defineModule, type Module } from '../../src/modules/module.ts'
-import { choice, each, length, limit, list, pairs, pressure, ratio, step, when } from '../../src/modules/words.ts'
+import {
+  choice,
+  choiceLimit,
+  each,
+  length,
+  limit,
+  list,
+  pairs,
+  pressure,
+  ratio,
+  step,
+  when,
+} from '../../src/modules/words.ts'
 import { linesOf, runText, said } from '../evaluation/run-text.ts'
 
 const bare = { version: '1.0.0', limits: [], cautions: [], published: [], example: {}, results: [] } as const
@@ -119,6 +131,27 @@ describe('limit: advice', () => {
     expect(asked('way: up\nload: 6 kPa').errors).toMatchObject([
       { rule: 'limit-exceeded', says: 'Quiet: outside the limit that the load is small', help: 'Take some off' },
     ])
+  })
+})
+
+describe('limit: when', () => {
+  const asking = {
+    ...quiet,
+    limits: [
+      limit('load < 5 kPa', { when: { choice: 'way', is: ['up'] }, says: 'the load is small', otherwise: 'warn' }),
+      choiceLimit('way', ['up'], { when: { given: 'extra' }, says: 'the way is up', otherwise: 'refuse' }),
+    ],
+  } as const satisfies Module
+  const limitsOf = (more: string) => {
+    const block = run(`\`\`\`calc quiet q\n${more}\n\`\`\`\n\n`, asking).block('q')
+    return block?.kind === 'calc' ? block.limits.map(({ says, kept }) => `${says}: ${kept}`) : []
+  }
+
+  it('is judged where its choice or input stands, and left away elsewhere', () => {
+    expect(limitsOf('way: up\nload: 6 kPa')).toEqual(['the load is small: false'])
+    expect(limitsOf('way: up\nload: 2 kPa\nextra: 1')).toEqual(['the load is small: true', 'the way is up: true'])
+    expect(limitsOf('way: down\nload: 6 kPa')).toEqual([])
+    expect(limitsOf('way: down\nload: 6 kPa\nextra: 1')).toEqual(['the way is up: false'])
   })
 })
 

@@ -104,9 +104,8 @@ const pinnedBoth: readonly Step[] = [
   noMoment('M_top', 'moment at the top: it is pinned'),
 ]
 
-/** A strip that cannot stand; a limit refuses it by this number. */
+/** A strip that cannot stand: a limit refuses it before these lines. */
 const falls: readonly Step[] = [
-  step('n_held', '1', { says: 'movements held, sliding of the base; two are needed' }),
   noMoment('M_base', 'moment at the base: it is pinned'),
   noMoment('M_top', 'moment at the top: it is free'),
 ]

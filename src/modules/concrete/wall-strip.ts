@@ -1,6 +1,6 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { choice, label, length, limit, list, pressure, quantity, ratio, unitWeight } from '../words.ts'
+import { choice, choiceLimit, label, length, limit, list, pressure, quantity, ratio, unitWeight } from '../words.ts'
 import { wallStripCases } from './wall-strip-cases.ts'
 import { wallStripSecond } from './wall-strip-second.ts'
 import { wallStripSketch } from './wall-strip-sketch.ts'
@@ -84,7 +84,8 @@ export const wallStrip = defineModule({
   steps: [...loadSteps, ...endSteps, ...spanSteps, ...thrustSteps],
   results: ['M_base', 'M_top', 'M_span', 'z_m', 'R_base', 'R_top', 'P_q', 'N_base'],
   limits: [
-    limit('n_held >= 2', {
+    choiceLimit('top', ['pinned', 'fixed'], {
+      when: { choice: 'base', is: ['pinned'] },
       says: 'the roof holds the top of a wall with a pinned base',
       advice: 'Fix the base, or let the roof hold the top',
       otherwise: 'refuse',
@@ -106,14 +107,14 @@ export const wallStrip = defineModule({
       on: 'diagram',
     }),
     limit('P_q > 0 N/m', { says: 'there is a load on the strip', otherwise: 'refuse', on: 'diagram' }),
-    {
-      holds: { choice: 'top', is: ['pinned', 'fixed'] },
+    choiceLimit('top', ['pinned', 'fixed'], {
+      when: { choice: 'base', is: ['fixed'] },
       says: 'the roof holds the top of the wall',
       advice: 'A free top is for a stage of building, or for a wall without a roof',
       otherwise: 'warn',
       on: 'top',
       source: cite('practice'),
-    },
+    }),
   ],
   cautions: [
     'The wall is propped only once the roof is cast and has its strength: check the stage with a free top, or forbid filling before.',

@@ -121,30 +121,11 @@ const coulomb: readonly Step[] = [
   ]),
 ]
 
-/** Wall friction given for a state that has none is refused by a limit; this line is printed only then. */
-const noFriction: Step = when(
-  { given: 'delta' },
-  {
-    yes: [step('delta_counted', '0 deg', { says: 'wall friction that this state of pressure knows', unit: angleUnit })],
-  },
-)
-const noRoller: Step = when(
-  { given: 'roller' },
-  {
-    yes: [
-      step('roller_counted', '0 kN/m', {
-        says: 'compaction that may be counted as passive resistance',
-        unit: { SI: 'kN/m', US: 'plf' },
-      }),
-    ],
-  },
-)
-
 /** K_h of every layer, and the part of cohesion where the state has one, by the state of pressure. */
 export const coefficients: Step = when(
   { choice: 'state', is: ['at rest'] },
   {
-    yes: [noFriction, atRest],
+    yes: [atRest],
     no: [
       when(
         { choice: 'state', is: ['active Coulomb'] },
@@ -154,8 +135,8 @@ export const coefficients: Step = when(
             when(
               { choice: 'state', is: ['active'] },
               {
-                yes: [noFriction, rankine('a')],
-                no: [noFriction, noRoller, rankine('p')],
+                yes: [rankine('a')],
+                no: [rankine('p')],
               },
             ),
           ],

@@ -1,6 +1,18 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { angle, choice, label, length, limit, list, pressure, quantity, ratio, unitWeight } from '../words.ts'
+import {
+  angle,
+  choice,
+  choiceLimit,
+  label,
+  length,
+  limit,
+  list,
+  pressure,
+  quantity,
+  ratio,
+  unitWeight,
+} from '../words.ts'
 import { earthPressureCases } from './earth-pressure-cases.ts'
 import { earthPressureSecond } from './earth-pressure-second.ts'
 import { earthPressureSketch } from './earth-pressure-sketch.ts'
@@ -181,13 +193,15 @@ export const earthPressure = defineModule({
       on: 'alpha',
       source: cite('rankine', 'sloping ground'),
     }),
-    limit('delta <= delta_counted', {
+    choiceLimit('state', ['active Coulomb'], {
+      when: { given: 'delta' },
       says: 'wall friction goes with the Coulomb wedge',
       advice: 'Leave `delta` out, or choose `active Coulomb`',
       otherwise: 'refuse',
       on: 'delta',
     }),
-    limit('roller <= roller_counted', {
+    choiceLimit('state', ['at rest', 'active', 'active Coulomb'], {
+      when: { given: 'roller' },
       says: 'no compaction pressure is counted as passive resistance',
       advice: 'Leave `roller` out',
       otherwise: 'refuse',
