@@ -10,30 +10,32 @@ const along = (name: string, formula: string, more: { says: string; symbol: stri
 const plan = (name: string, formula: string, says: string): Step =>
   step(name, formula, { says, unit: areaUnit, source: cite('statics') })
 
-const slopes: readonly Step[] = [
-  look('slope_steepest', steepestSlope, {
+const steepest = (name: 'slope' | 'slope_steepest'): Step =>
+  look(name, steepestSlope, {
     row: 'soil',
     says: 'steepest slope of this ground, horizontal for one vertical',
-    symbol: 's_max',
-  }),
+    symbol: name === 'slope' ? 's_b' : 's_max',
+  })
+
+const slopes: readonly Step[] = [
   look('depth_most', deepestSlope, {
     row: 'soil',
-    says: 'depth to which that slope serves',
+    says: 'depth to which the slope of this ground serves',
     symbol: 'd_max',
     unit: lengthUnit,
   }),
   when(
     { given: 'slope_chosen' },
     {
-      says: 'a slope is chosen',
       yes: [
-        step('slope', 'slope_chosen', { says: 'slope of the sides: as chosen', symbol: 's_b' }),
+        steepest('slope_steepest'),
+        step('slope', 'slope_chosen', { says: 'slope of the sides, as chosen', symbol: 's_b' }),
         check('slope_flat_enough', 'slope >= slope_steepest', {
           says: 'the chosen slope is no steeper than the table allows',
           source: cite('osha-1926-p', '1926.652(b)(2)'),
         }),
       ],
-      no: [step('slope', 'slope_steepest', { says: 'slope of the sides: the steepest allowed', symbol: 's_b' })],
+      no: [steepest('slope')],
     },
   ),
   step('batter_angle', 'atan2(1, slope)', {
@@ -62,10 +64,10 @@ const plans: readonly Step[] = [
 
 const volumes: readonly Step[] = [
   plan('A_base', 'base_length * base_width', 'plan at formation'),
-  plan('A_mid', 'mid_length * mid_width', 'plan at mid depth (not the mean of the two others)'),
+  plan('A_mid', 'mid_length * mid_width', 'plan at mid depth'),
   plan('A_top', 'top_length * top_width', 'plan at ground level'),
   step('V_dig', 'depth * (A_base + 4 * A_mid + A_top) / 6', {
-    says: 'volume to dig, in place: prismoidal rule, exact for plane sides',
+    says: 'volume to dig, in place (prismoidal rule)',
     unit: volumeUnit,
     source: cite('statics', 'prismoidal rule'),
   }),
@@ -75,22 +77,21 @@ const volumes: readonly Step[] = [
 const backfill: Step = when(
   { given: 'structure_volume' },
   {
-    says: 'the volume of the structure is given, so backfill can be reckoned',
     yes: [
       check('structure_fits', 'structure_volume <= V_dig', {
         says: 'the structure takes no more room than the pit has',
       }),
       step('V_fill', 'V_dig - structure_volume', {
-        says: 'room to fill round and over the structure, to the old ground level',
+        says: 'room to fill round and over the structure',
         unit: volumeUnit,
       }),
       step('V_bank', 'V_fill / (1 - shrinkage)', {
-        says: 'soil in its place in the ground that compacts into this room',
+        says: 'soil in place that compacts into this room',
         unit: volumeUnit,
       }),
       step('V_keep', 'V_bank * (1 + swell)', { says: 'the same as loose spoil: what to keep', unit: volumeUnit }),
       step('V_away', 'V_spoil - V_keep', {
-        says: 'loose spoil to take away; negative where fill must be brought',
+        says: 'loose spoil to take away; to bring where negative',
         unit: volumeUnit,
       }),
     ],
@@ -101,7 +102,6 @@ const fits = (available: string, top: string, says: string): Step =>
   when(
     { given: available },
     {
-      says: `the room on site is given, ${says}`,
       yes: [check(`fits_${says}`, `${top} <= ${available}`, { says: `the pit fits on the site, ${says}` })],
     },
   )
@@ -142,7 +142,7 @@ export const batteredPitSecond: Second = {
       first: 'V_dig',
       second: 'V_slices',
       band: 1e-4,
-      says: 'slices with their own mid-height plan leave out a little of the corners',
+      says: 'slices leave out a little of the corners',
     },
   ],
 }

@@ -20,7 +20,7 @@ const stage = (tag: 'fin' | 'build', water: string, says: string): readonly Step
       long: 'plan_length',
       wide: 'plan_width',
       toe: 'toe',
-      roof: 'cover',
+      roof: 'z_roof',
       ledge: 'z_raft_top',
       under: 'z_raft',
       water,

@@ -5,6 +5,7 @@ interface Section {
   readonly outer: number
   readonly inner: number
   readonly cover: number
+  readonly roof: number
   readonly ceiling: number
   readonly floor: number
   readonly under: number
@@ -18,7 +19,8 @@ export function flotationSketch(view: SketchView): Drawing {
     outer: half + view.number('toe'),
     inner: half - view.number('wall'),
     cover: view.number('cover'),
-    ceiling: view.number('cover') + view.number('roof'),
+    roof: view.number('z_roof'),
+    ceiling: view.number('z_roof') + view.number('roof'),
     floor: view.number('z_raft_top'),
     under: view.number('z_raft'),
   }
@@ -42,10 +44,11 @@ const rectangle = (fill: Fill, x: readonly [number, number], z: readonly [number
   ],
 })
 
-function outlines({ half, outer, inner, cover, ceiling, floor, under }: Section): readonly Shape[] {
+function outlines({ half, outer, inner, cover, roof, ceiling, floor, under }: Section): readonly Shape[] {
   return [
     rectangle('soil', [-half, half], [0, cover]),
-    rectangle('concrete', [-half, half], [cover, ceiling]),
+    ...(roof > cover ? [rectangle('lining', [-half, half], [cover, roof])] : []),
+    rectangle('concrete', [-half, half], [roof, ceiling]),
     rectangle('concrete', [-half, -inner], [ceiling, floor]),
     rectangle('concrete', [inner, half], [ceiling, floor]),
     rectangle('void', [-inner, inner], [ceiling, floor]),
@@ -67,7 +70,7 @@ function groundAndWater(view: SketchView, { outer, under }: Section): readonly S
   return [{ kind: 'ground', points: ground }, ...level]
 }
 
-function forces(view: SketchView, { half, outer, cover, floor, under }: Section): readonly Shape[] {
+function forces(view: SketchView, { half, outer, roof, floor, under }: Section): readonly Shape[] {
   const reach = 0.3 * under
   const down = (x: number, from: number, name: string): Shape => ({
     kind: 'arrow',
@@ -76,7 +79,7 @@ function forces(view: SketchView, { half, outer, cover, floor, under }: Section)
     label: view.label(name),
   })
   return [
-    down(-0.4 * half, -cover, 'W_cover'),
+    down(-0.4 * half, -roof, 'W_cover'),
     down(0, -(floor + under) / 2 + 0.02 * under, 'W_box'),
     { kind: 'arrow', from: [0, -under - reach], to: [0, -under], label: view.label('U_fin') },
     ...(outer > half ? onToe(view, (outer + half) / 2, { outer, floor, reach }) : []),

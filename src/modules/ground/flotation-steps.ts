@@ -5,8 +5,8 @@ import { flotationFactor } from './em-flotation-factor.ts'
 import { areaUnit, forceUnit, lengthUnit, pressureUnit, volumeUnit } from './ground-units.ts'
 
 const statics = cite('statics')
-const depth = (name: string, formula: string, says: string): Step =>
-  step(name, formula, { says, unit: lengthUnit, source: statics })
+const depth = (name: string, formula: string, says: string, symbol?: string): Step =>
+  step(name, formula, { says, unit: lengthUnit, source: statics, ...(symbol ? { symbol } : {}) })
 const area = (name: string, formula: string, says: string): Step =>
   step(name, formula, { says, unit: areaUnit, source: statics })
 const volume = (name: string, formula: string, says: string): Step =>
@@ -15,7 +15,8 @@ const force = (name: string, formula: string, more: { says: string; symbol?: str
   step(name, formula, { source: statics, ...more, unit: forceUnit })
 
 const geometry: readonly Step[] = [
-  depth('z_raft_top', 'cover + roof + clear', 'depth of the top of the raft'),
+  depth('z_roof', 'cover + topping', 'depth of the top of the roof slab'),
+  depth('z_raft_top', 'z_roof + roof + clear', 'depth of the top of the raft'),
   depth('z_raft', 'z_raft_top + raft', 'depth of its underside'),
   area('A_box', 'plan_length * plan_width', 'plan of the box'),
   area('A_raft', '(plan_length + 2 * toe) * (plan_width + 2 * toe)', 'plan of the raft with its toe'),
@@ -25,7 +26,6 @@ const geometry: readonly Step[] = [
 const weight: Step = when(
   { given: 'box_weight' },
   {
-    says: 'the weight of the box is given',
     yes: [force('W_box', 'box_weight', { says: 'weight of the box, as given' })],
     no: [
       volume('V_roof', 'A_box * roof', 'concrete of the roof'),
@@ -40,24 +40,27 @@ const weight: Step = when(
   },
 )
 
+const soilOver = (name: 'W_soil' | 'W_cover'): Step =>
+  force(name, 'A_box * (gamma * h_moist + (gamma_sat - gamma_w) * (cover - h_moist))', {
+    says: 'soil over the roof: moist above the water, submerged below',
+  })
+
+/** A topping without a weight of its own counts as room for water only, on the safe side. */
+const soilAndTopping: readonly Step[] = [
+  soilOver('W_soil'),
+  force('W_top', 'A_box * (topping_weight * topping - gamma_w * min(max(z_roof - water_depth, 0 m), topping))', {
+    says: 'topping on the roof, less what water lifts of it',
+  }),
+  force('W_cover', 'W_soil + W_top', { says: 'soil and topping over the roof' }),
+]
+
 const soil: readonly Step[] = [
   depth('h_moist', 'min(max(water_depth, 0 m), cover)', 'cover above the water'),
-  force('W_cover', 'A_box * (gamma * h_moist + (gamma_sat - gamma_w) * (cover - h_moist))', {
-    says: 'soil over the roof: moist above the water, submerged below it',
+  when({ given: 'topping_weight' }, { yes: soilAndTopping, no: [soilOver('W_cover')] }),
+  depth('h_toe', 'min(max(water_depth, 0 m), z_raft_top)', 'soil over the toe above the water'),
+  force('W_toe', 'A_toe * (gamma * h_toe + (gamma_sat - gamma_w) * (z_raft_top - h_toe))', {
+    says: 'upright prism of soil over the toe, moist and submerged',
   }),
-  when(
-    { formula: 'toe > 0 m' },
-    {
-      says: 'the raft has a toe with soil on it',
-      yes: [
-        depth('h_toe', 'min(max(water_depth, 0 m), z_raft_top)', 'soil over the toe above the water'),
-        force('W_toe', 'A_toe * (gamma * h_toe + (gamma_sat - gamma_w) * (z_raft_top - h_toe))', {
-          says: 'upright prism of soil over the toe, moist and submerged',
-        }),
-      ],
-      no: [force('W_toe', '0 kN', { says: 'soil over a toe: there is none' })],
-    },
-  ),
 ]
 
 /** Uplift, and the water that stands on the structure, with the water at one depth. */
@@ -68,17 +71,16 @@ const waterForces = (tag: 'fin' | 'build', water: string, when_: string): readon
     source: statics,
   }),
   force(`U_${tag}`, `u_${tag} * A_raft`, { says: 'uplift on the raft' }),
-  force(`W_G_${tag}`, `gamma_w * (A_box * max(cover - ${water}, 0 m) + A_toe * max(z_raft_top - ${water}, 0 m))`, {
+  force(`W_G_${tag}`, `gamma_w * (A_box * max(z_roof - ${water}, 0 m) + A_toe * max(z_raft_top - ${water}, 0 m))`, {
     says: 'water that stands on the roof and on the toe',
-    symbol: `W_G${tag}`,
+    symbol: `W_G_${tag}`,
   }),
-  force(`U_net_${tag}`, `U_${tag} - W_G_${tag}`, { says: 'uplift less the water on top', symbol: `U_net${tag}` }),
+  force(`U_net_${tag}`, `U_${tag} - W_G_${tag}`, { says: 'uplift less the water on top' }),
 ]
 
 const friction: Step = when(
   { given: 'side_friction' },
   {
-    says: 'friction on the walls',
     yes: [force('R_side', 'side_friction', { says: 'friction on the walls, as given' })],
     no: [force('R_side', '0 kN', { says: 'friction on the walls is left out' })],
   },
@@ -88,20 +90,18 @@ const factorOf = (tag: 'fin' | 'build', condition: string): Step =>
   look(`F_req_${tag}`, flotationFactor, {
     row: condition,
     says: tag === 'fin' ? 'required factor, finished' : 'required factor while building',
-    symbol: `F_req${tag}`,
   })
 
 const chosenFactor: Step = when(
   { given: 'factor' },
   {
-    says: 'the factor is given',
     yes: [
-      step('F_req_fin', 'factor', { says: 'required factor, finished', symbol: 'F_reqfin' }),
-      step('F_req_build', 'factor', { says: 'required factor while building', symbol: 'F_reqbuild' }),
+      step('F_req_fin', 'factor', { says: 'required factor, finished' }),
+      step('F_req_build', 'factor', { says: 'required factor while building' }),
     ],
     no: [
-      step('F_req_fin', '0', { says: 'no factor is given', symbol: 'F_reqfin' }),
-      step('F_req_build', '0', { says: 'no factor is given', symbol: 'F_reqbuild' }),
+      step('F_req_fin', '0', { says: 'no factor is given' }),
+      step('F_req_build', '0', { says: 'no factor is given' }),
     ],
   },
 )
@@ -111,20 +111,20 @@ const em = cite('em-1110-2-2100', 'Eq. 3-2')
 
 /** Demand and resistance by partial factors: total weights against the whole uplift. */
 const partialFactors: readonly Step[] = [
-  force('demand_fin', 'gamma_dst * U_fin', { says: 'design uplift, finished', symbol: 'V_dstfin', source: upl }),
+  force('demand_fin', 'gamma_dst * U_fin', { says: 'design uplift, finished', symbol: 'V_dst_fin', source: upl }),
   force('hold_fin', 'gamma_stb * (W_box + fixed_weight + W_cover + W_toe + W_G_fin) + R_side', {
-    says: 'design weight with the soil and the water in and over it, and friction',
-    symbol: 'G_stbfin',
+    says: 'design weight with soil and water on top, and friction',
+    symbol: 'G_stb_fin',
     source: upl,
   }),
   force('demand_build', 'gamma_dst * U_build', {
     says: 'design uplift while building',
-    symbol: 'V_dstbuild',
+    symbol: 'V_dst_build',
     source: upl,
   }),
   force('hold_build', 'gamma_stb * (W_box + W_G_build)', {
-    says: 'design weight of the box alone, with the water on its toe and roof',
-    symbol: 'G_stbbuild',
+    says: 'design weight of the box alone, with water on toe and roof',
+    symbol: 'G_stb_build',
     source: upl,
   }),
   step('f_hold', 'gamma_stb / gamma_dst', { says: 'part of the weight that may meet uplift while building' }),
@@ -132,29 +132,37 @@ const partialFactors: readonly Step[] = [
 
 /** The same by one factor: submerged weights against the uplift less the water on top. */
 const oneFactor: readonly Step[] = [
-  force('demand_fin', 'F_req_fin * U_net_fin', { says: 'uplift times the required factor, finished', source: em }),
+  force('demand_fin', 'F_req_fin * U_net_fin', {
+    says: 'uplift times the required factor, finished',
+    symbol: 'D_fin',
+    source: em,
+  }),
   force('hold_fin', 'W_box + fixed_weight + W_cover + W_toe + R_side', {
     says: 'weight of box, fixed equipment and soil, and friction',
+    symbol: 'H_fin',
     source: em,
   }),
   force('demand_build', 'F_req_build * U_net_build', {
     says: 'uplift times the required factor, while building',
+    symbol: 'D_build',
     source: em,
   }),
-  force('hold_build', 'W_box', { says: 'weight of the box alone: no fill, nobody and nothing in it', source: em }),
+  force('hold_build', 'W_box', {
+    says: 'weight of the box alone: no fill, nobody and nothing in it',
+    symbol: 'H_build',
+    source: em,
+  }),
   step('f_hold', '1 / F_req_build', { says: 'part of the weight that may meet uplift while building' }),
 ]
 
 const byMethod: Step = when(
   { choice: 'method', is: ['EN 1997-1 UPL'] },
   {
-    says: 'partial factors',
     yes: partialFactors,
     no: [
       when(
         { choice: 'method', is: ['EM 1110-2-2100'] },
         {
-          says: 'factors by load condition',
           yes: [factorOf('fin', 'condition_finished'), factorOf('build', 'condition_building')],
           no: [chosenFactor],
         },
@@ -171,7 +179,7 @@ const safety = (tag: 'fin' | 'build', holding: string, says: string): Step =>
       says: 'there is uplift',
       yes: [
         step(`F_${tag}`, `(${holding}) / U_net_${tag}`, {
-          says: `${says}: submerged weight over uplift less the water on top`,
+          says,
           source: em,
         }),
       ],
@@ -182,20 +190,21 @@ const heads: readonly Step[] = [
   depth(
     'head_safe',
     'f_hold * W_box / (gamma_w * A_raft)',
-    'head under the raft that the box without fill just bears; water on a toe is left out',
+    'head under the raft that the box without fill just bears',
+    'h_safe',
   ),
   depth('z_safe', 'z_raft - head_safe', 'depth to which the water must be held until the fill is placed'),
 ]
 const openHeads: Step = when(
   { given: 'box_weight' },
   {
-    says: 'the weight of the box is given as one',
     yes: [],
     no: [
       depth(
         'head_open',
         'f_hold * gamma_c * (V_walls + V_raft) / (gamma_w * A_raft)',
         'the same before the roof is cast',
+        'h_open',
       ),
       depth('z_open', 'z_raft - head_open', 'depth to which the water must be held until the roof is cast'),
     ],
@@ -214,10 +223,10 @@ export const flotationSteps: readonly Step[] = [
   safety('fin', 'W_box + fixed_weight + W_cover + W_toe + R_side', 'factor against flotation, finished'),
   safety('build', 'W_box', 'factor against flotation while building'),
   check('stays_down_finished', 'demand_fin <= hold_fin', {
-    says: 'finished and empty, at the highest water, the box stays down',
+    says: 'finished and empty, the box stays down at the highest water',
   }),
   check('stays_down_building', 'demand_build <= hold_build', {
-    says: 'complete but without fill, at the water of the building stage, the box stays down',
+    says: 'without fill, the box stays down at the water while building',
   }),
   ...heads,
   openHeads,

@@ -26,21 +26,26 @@ const heights: readonly Step[] = [
   deep('wall_height', 'z_raft_mid - z_roof_mid', { says: 'height of the wall between centre lines', symbol: 'h_wall' }),
 ]
 
-const head = (name: string, at: string, says: string): Step =>
-  step(name, `max(0 m, ${at} - water_depth)`, { says, unit: lengthUnit, source: cite('statics') })
+const head = (of: string, at: string, says: string): Step =>
+  step(`head_${of}`, `max(0 m, ${at} - water_depth)`, {
+    says,
+    symbol: `h_w_${of === 'formation' ? 'form' : of}`,
+    unit: lengthUnit,
+    source: cite('statics'),
+  })
 
 const water: readonly Step[] = [
-  head('head_roof', 'z_roof', 'head of water on the top of the roof slab'),
-  head('head_floor', 'z_floor', 'head of water against the finished floor'),
-  head('head_raft', 'z_raft', 'head of water under the raft'),
+  head('roof', 'z_roof', 'head of water on the top of the roof slab'),
+  head('floor', 'z_floor', 'head of water against the finished floor'),
+  head('raft', 'z_raft', 'head of water under the raft'),
   step('u_raft', 'gamma_w * head_raft', {
     says: 'water pressure under the raft',
     unit: pressureUnit,
     source: cite('statics', 'hydrostatic'),
   }),
-  head('head_formation', 'z_formation', 'head of water above formation before pumping'),
+  head('formation', 'z_formation', 'head of water above formation before pumping'),
   step('drawdown', 'max(0 m, z_formation + margin - water_depth)', {
-    says: 'lowering of the water that a dry formation needs, margin included',
+    says: 'lowering that a dry formation needs, with the margin',
     symbol: 's_w',
     unit: lengthUnit,
     source: cite('practice'),
@@ -53,7 +58,6 @@ const reduced = (name: string, from: string, says: string): Step =>
 const datum: Step = when(
   { given: 'ground_level' },
   {
-    says: 'a ground level is given, so levels are reduced to its datum',
     yes: [
       reduced('RL_roof', 'z_roof', 'level of the top of the roof slab'),
       reduced('RL_ceiling', 'z_ceiling', 'level of the ceiling'),
@@ -73,7 +77,6 @@ const checks: readonly Step[] = [
   when(
     { given: 'drawdown_planned' },
     {
-      says: 'a drawdown is planned',
       yes: [
         check('drawdown_enough', 'drawdown_planned >= drawdown', {
           says: 'the planned drawdown leaves the margin below formation',
@@ -102,13 +105,15 @@ export const levels = defineModule({
       usual: ['0.6 m', '4 m'],
     }),
     cover_required: length({
-      says: 'least earth cover that the design needs (protection, frost, planting), by whatever governs',
+      says: 'least earth cover that the design needs',
+      note: 'By whatever governs: protection, frost, planting',
       symbol: 'h_req',
       unit: lengthUnit,
       least: '0 m',
     }),
     topping: length({
-      says: 'screed to falls, membrane and its protection on the roof; not counted as earth cover',
+      says: 'screed and membrane on the roof, not earth cover',
+      note: 'Screed to falls, membrane and its protection',
       symbol: 'h_top',
       ...layer,
       default: '0 m',
@@ -130,13 +135,14 @@ export const levels = defineModule({
       default: '0 m',
     }),
     water_depth: length({
-      says: 'depth of the highest credible groundwater below ground, floods included; negative for water above ground',
+      says: 'depth of the highest credible groundwater',
+      note: 'Below ground, floods included; negative for water above ground',
       symbol: 'z_w',
       unit: lengthUnit,
       usual: ['0 m', '30 m'],
     }),
     margin: length({
-      says: 'how far the water is kept below formation while the pit is open',
+      says: 'how far water is kept below formation while the pit is open',
       symbol: 'h_m',
       unit: lengthUnit,
       least: '0 m',
@@ -145,14 +151,16 @@ export const levels = defineModule({
       source: cite('practice', '0.5 m to 1.0 m'),
     }),
     drawdown_planned: length({
-      says: 'lowering of the water that the pumping is planned for; checked where given',
+      says: 'lowering of the water that the pumping is planned for',
+      note: 'Checked where given',
       symbol: 's_plan',
       unit: lengthUnit,
       least: '0 m',
       optional: true,
     }),
     ground_level: length({
-      says: "reduced level of the ground on the site's datum; levels are given on it as well where it is known",
+      says: "level of the ground on the site's datum",
+      note: 'Where it is given, levels are given on that datum as well',
       symbol: 'RL_0',
       unit: lengthUnit,
       optional: true,
@@ -181,13 +189,13 @@ export const levels = defineModule({
   ],
   limits: [
     limit('cover >= 0.6 m', {
-      says: 'cover of 0.6 m or more; under less, a wheel acts on the roof as a patch and not as a spread load',
+      says: 'the earth cover is at least 0.6 m (2 ft)',
       otherwise: 'warn',
       on: 'cover',
       source: cite('practice'),
     }),
     limit('z_formation < 20 ft', {
-      says: 'formation less than 20 ft deep, so that open slopes by table may serve; deeper pits are engineered',
+      says: 'formation is less than 20 ft (6.096 m) deep',
       otherwise: 'warn',
       source: cite('osha-1926-p', 'App. B'),
     }),
@@ -195,6 +203,14 @@ export const levels = defineModule({
   cautions: [
     'Use the highest credible water, flood included, not the level found in a borehole on one day.',
     'Depths are taken from one ground level. On sloping ground take the lowest ground for cover and the highest for earth pressure.',
+    {
+      says: 'Under so little cover a wheel acts on the roof as a patch and not as a spread load.',
+      when: { formula: 'cover < 0.6 m' },
+    },
+    {
+      says: 'Open slopes by table end at a depth of 20 ft: this pit is designed by an engineer.',
+      when: { formula: 'z_formation >= 20 ft' },
+    },
     {
       says: 'The raft stands below the water: check flotation at every stage, also before the fill is placed.',
       when: { formula: 'head_raft > 0 m' },

@@ -47,6 +47,30 @@ describe('flotation', () => {
     expect(resultant).toBeCloseTo(at.si('U_fin') - saturated - at.si('W_box'), 5)
   })
 
+  it('a topping that weighs what soil weighs: is as much cover', () => {
+    for (const water_depth of ['0 m', '0.5 m', '1.3 m', '1.35 m', '2 m']) {
+      const gamma = { gamma: '20 kN/m^3', gamma_sat: '20 kN/m^3', toe: '0.4 m', water_depth }
+      const [soil, topped] = [
+        run({ ...gamma, cover: '1.4 m' }),
+        run({ ...gamma, cover: '1.3 m', topping: '0.1 m', topping_weight: '20 kN/m^3' }),
+      ]
+      for (const name of ['W_cover', 'z_raft', 'U_net_fin', 'hold_fin', 'F_fin', 'B_fin', 'B_panels_fin'])
+        expect(topped.si(name) / soil.si(name), name).toBeCloseTo(1, 9)
+      expect(topped.agrees.every(({ difference, band }) => difference <= band)).toBe(true)
+    }
+  })
+
+  it('a topping without a weight: sets the roof deeper and holds nothing down', () => {
+    const [plain, deeper] = [run(), run({ topping: '0.1 m' })]
+    expect(deeper.si('z_roof')).toBeCloseTo(1.3, 12)
+    expect(deeper.si('W_cover')).toBeCloseTo(plain.si('W_cover'), 6)
+    const weighed = run({ topping: '0.1 m', topping_weight: '22 kN/m^3' })
+    expect(weighed.si('W_cover') - deeper.si('W_cover')).toBeCloseTo(40 * 0.1 * (22 - 9.81) * kN, 5)
+    expect(run({ topping: '0.1 m', topping_weight: '10 kN/m^3' }).errors.map(({ rule }) => rule)).toEqual([
+      'value-outside-range',
+    ])
+  })
+
   it('any box: uplift less water on top is the displaced water, by volume and by panels', () => {
     const length = (min: number, max: number) => fc.integer({ min, max }).map(n => `${n} cm`)
     fc.assert(
