@@ -43,7 +43,10 @@ export function isPrinted(line: PlannedLine, slots: Float64Array): boolean {
   }
 }
 
-/** Numbers every printed line in the author's order: blocks 1, 2, …, lines 4.01, 4.02, …, assumptions A1, A2, …. */
+/**
+ * Numbers every printed line in the author's order: blocks 1, 2, …, lines 4.01, 4.02, …, a step's lines over the rows of a list
+ * 4.03a, 4.03b, …, assumptions A1, A2, ….
+ */
 export function numberLines(results: Results): Numbering {
   const { plan } = results
   const numbering = {
@@ -83,24 +86,41 @@ interface Into {
 
 function numberBlock(results: Results, block: Exclude<PlannedBlock, { kind: 'assume' }>, into: Into): void {
   const second = block.kind === 'calc' ? (block.second?.lines ?? []) : []
-  let count = 0
-  for (const line of [...block.lines, ...second]) {
-    if (!isPrinted(line, results.slots)) continue
-    count += 1
-    const number = `${into.number}.${String(count).padStart(2, '0')}`
-    const id =
-      line.kind === 'formula' || line.kind === 'look'
-        ? anchorOf(line.gives.key)
-        : `b-${into.name}-${line.kind}-${number.replace('.', '-')}`
-    into.lines.set(line, { id, number })
-    if (line.kind === 'formula' || line.kind === 'look') into.origins.set(line.gives, { id, number })
-    else if (line.kind === 'solve')
-      for (const { entity } of line.gives) into.origins.set(entity, { id: anchorOf(entity.key), number })
-  }
+  const printed = [...block.lines, ...second].filter(line => isPrinted(line, results.slots))
+  sharedNumbers(printed).forEach((lines, index) => {
+    const number = `${into.number}.${String(index + 1).padStart(2, '0')}`
+    for (const [row, line] of lines.entries()) numberLine(line, lines.length > 1 ? number + letters(row) : number, into)
+  })
   if (block.kind !== 'calc') return
   for (const given of block.given) {
     const { value, line } = given
     if (typeof value !== 'string' && !line && Number.isFinite(results.slots[value.slot]))
       into.origins.set(value, { id: givenAnchor(into.name, given), number: into.number })
   }
+}
+
+/** Lines that have one number between them: those of one step over several rows. */
+function sharedNumbers(lines: readonly PlannedLine[]): PlannedLine[][] {
+  const shared: PlannedLine[][] = []
+  for (const line of lines) {
+    const before = shared.at(-1)
+    if (line.ofStep && before?.[0]?.ofStep === line.ofStep) before.push(line)
+    else shared.push([line])
+  }
+  return shared
+}
+
+/** `a`, `b`, … `z`, `aa`, … */
+const letters = (index: number): string =>
+  (index < 26 ? '' : letters(Math.floor(index / 26) - 1)) + String.fromCharCode(97 + (index % 26))
+
+function numberLine(line: PlannedLine, number: string, into: Into): void {
+  const id =
+    line.kind === 'formula' || line.kind === 'look'
+      ? anchorOf(line.gives.key)
+      : `b-${into.name}-${line.kind}-${number.replace('.', '-')}`
+  into.lines.set(line, { id, number })
+  if (line.kind === 'formula' || line.kind === 'look') into.origins.set(line.gives, { id, number })
+  else if (line.kind === 'solve')
+    for (const { entity } of line.gives) into.origins.set(entity, { id: anchorOf(entity.key), number })
 }

@@ -1,5 +1,5 @@
 import type { Place } from '../diagnostic/diagnostic.ts'
-import type { Condition, Module, UnitChoice } from '../modules/module.ts'
+import type { Condition, Module, Step, UnitChoice } from '../modules/module.ts'
 import type { Dimension, Unit } from '../quantity/types.ts'
 import {
   compileIn,
@@ -49,6 +49,8 @@ export interface Stage {
   /** Every entity of the block by its outside name, for sketches and the author's references. */
   readonly all: Map<string, Entity>
   readonly row?: Row
+  /** In a row: the step that is being planned. */
+  readonly step?: Step
 }
 
 export const newScope = (parent?: Scope, before?: Scope): Scope => ({
@@ -143,9 +145,10 @@ export function declare(stage: Stage, about: Declared): Entity {
 }
 
 /** Adds a line to the block's working. */
-export function addLine(stage: Stage, line: PlannedLine): void {
-  stage.lines.push(line)
-  stage.draft.trail.push(line)
+export function addLine({ lines, draft, row, step }: Stage, line: PlannedLine): void {
+  const own: PlannedLine = row && step ? { ...line, ofStep: step } : line
+  lines.push(own)
+  draft.trail.push(own)
 }
 
 /** Whether a condition holds: known from words at once, or a slot of truth that an op fills. */

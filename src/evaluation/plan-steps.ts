@@ -17,10 +17,11 @@ import { planCheck } from './plan-check.ts'
 import { planLook } from './plan-look.ts'
 import { planSolve } from './plan-solve.ts'
 import type { Entity, PlannedFormula } from './plan-types.ts'
+import { stepByStep } from './step-by-step.ts'
 
 /** Plans steps in the order of the book: each proved, given its slot, its line and what to do when numbers are known. */
 export function planSteps(stage: Stage, steps: readonly Step[]): void {
-  for (const step of steps) planStep(stage, step)
+  for (const step of steps) planStep(stage.row ? { ...stage, step } : stage, step)
 }
 
 function planStep(stage: Stage, step: Step): void {
@@ -82,8 +83,15 @@ function planFormula(stage: Stage, step: Omit<FormulaStep, 'kind'>): Entity {
 }
 
 function planEach(stage: Stage, step: EachStep): void {
-  for (const { scope, row } of rowsOf(stage, step.list)) planSteps({ ...stage, scope, row }, step.steps)
+  planRows(stage, step, rowsOf(stage, step.list))
   gatherRows(stage, step.list)
+}
+
+/** Planned row by row, as they are evaluated; printed step by step. */
+function planRows(stage: Stage, { steps }: EachStep | PairsStep, rows: readonly ListRow[]): void {
+  const from = stage.lines.length
+  for (const { scope, row } of rows) planSteps({ ...stage, scope, row }, steps)
+  stage.lines.push(...stepByStep(stage.lines.splice(from), steps))
 }
 
 function rowsOf(stage: Stage, list: string): readonly ListRow[] {
@@ -96,7 +104,7 @@ function rowsOf(stage: Stage, list: string): readonly ListRow[] {
 function planPairs(stage: Stage, step: PairsStep): void {
   const [first, ...later] = rowsOf(stage, step.list)
   if (!first || later.length === 0) throw moduleFault(stage, `\`${step.list}\` has no two rows`)
-  for (const { scope, row } of later) planSteps({ ...stage, scope, row }, step.steps)
+  planRows(stage, step, later)
   const between = [...(later[0]?.scope.names.keys() ?? [])].filter(name => !first.scope.names.has(name))
   gather(stage, { list: step.list, scopes: later, names: between })
 }

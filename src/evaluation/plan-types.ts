@@ -1,7 +1,7 @@
 import type { Diagnostic, Place } from '../diagnostic/diagnostic.ts'
 import type { Compiled, Formula, Kind } from '../formula/types.ts'
 import type { Solved } from '../modules/method.ts'
-import type { Caution, Comparison, Limit, Module, SolveStep } from '../modules/module.ts'
+import type { Caution, Comparison, Limit, Module, SolveStep, Step } from '../modules/module.ts'
 import type { Citation } from '../modules/sources.ts'
 import type { Table } from '../modules/table.ts'
 import type { Assumption, Notebook } from '../notebook/types.ts'
@@ -104,6 +104,8 @@ interface PlannedBase {
   readonly says: string
   readonly source?: Citation
   readonly row?: Row
+  /** The module's step that it is of, where it is a row's: the lines of one step share a number. */
+  readonly ofStep?: Step
   readonly place: Place
 }
 

@@ -103,8 +103,14 @@ for (const [title, ran] of sheets) {
       const all = ran.plan.notebook.blocks.filter(({ kind }) => kind !== 'assume').map(({ name }) => name.text)
       for (const block of numbered) {
         expect(block.number).toBe(String(all.indexOf(block.name) + 1))
-        const expected = linesOf(block).map((_, index) => `${block.number}.${String(index + 1).padStart(2, '0')}`)
-        expect(linesOf(block).map(({ number }) => number)).toEqual(expected)
+        const numbers = linesOf(block).map(({ number }) => number)
+        const steps = [...new Set(numbers.map(number => number.replace(/[a-z]+$/, '')))]
+        expect(steps).toEqual(steps.map((_, index) => `${block.number}.${String(index + 1).padStart(2, '0')}`))
+        for (const step of steps) {
+          const rows = numbers.filter(number => number.replace(/[a-z]+$/, '') === step)
+          const lettered = rows.map((_, index) => `${step}${String.fromCharCode(97 + index)}`)
+          expect(rows).toEqual(rows.length > 1 ? lettered : [step])
+        }
       }
       const rows = workings.blocks.flatMap(block => (block.kind === 'assume' ? block.rows : []))
       expect(rows.map(({ number }) => number)).toEqual(rows.map((_, index) => `A${index + 1}`))
