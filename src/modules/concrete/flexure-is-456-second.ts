@@ -3,13 +3,12 @@ import { cite } from '../sources.ts'
 import { solve, step } from '../words.ts'
 import { flexureIs456Section } from './flexure-is-456-section.ts'
 
-const why =
-  'Annex G rounds the integrals of the same stress block to 0.36 and 0.42; they are 0.3616 and 0.4160, and its moment formula rounds once more'
+const why = 'Annex G rounds the integrals of the stress block to 0.36 and 0.42 (0.3616 and 0.4160)'
 
 /** Plane strains and integrated stresses in place of the formulas of Annex G. */
 export const flexureIs456Second: Second = {
   title: 'Plane strains and integrated stresses',
-  says: 'The stress and strain laws of IS 456 cl. 38.1 are integrated over the section and the neutral axis is found where the forces balance. Steel is taken straight to its design stress 0.87 f_y and level beyond, for deformed bars as well (their curved start is left out: it lies below the strains of an under-reinforced section).',
+  says: 'The stress and strain laws of IS 456 cl. 38.1 are integrated over the section and the neutral axis is found where the forces balance. Steel is taken straight to its design stress, 0.87 of its strength, and level beyond, for deformed bars as well: their curved start lies below the strains of an under-reinforced section.',
   steps: [
     solve(flexureIs456Section, {
       takes: { b: 'width', d: 'd', area: 'A_st', f_ck: 'f_ck', f_y: 'f_y' },
@@ -18,15 +17,15 @@ export const flexureIs456Second: Second = {
           dimension: 'length',
           name: 'x_strain',
           says: 'depth of the neutral axis',
-          symbol: 'x',
+          symbol: 'x_strain',
           unit: { SI: 'mm', US: 'in' },
         },
         moment: {
           dimension: 'moment',
           name: 'M_strain',
           says: 'moment that the strip carries',
-          symbol: 'M',
-          unit: { SI: 'N*mm', US: 'lbf*in' },
+          symbol: 'M_strain',
+          unit: { SI: 'kN*m', US: 'lbf*in' },
         },
         steel: {
           dimension: 'stress',
@@ -51,7 +50,7 @@ export const flexureIs456Second: Second = {
       first: 'M_R',
       second: 'M_R_strain',
       band: 0.5,
-      says: 'the section is over-reinforced: the code counts no more than the limiting moment, the strains carry more',
+      says: 'over-reinforced: the code stops at the limiting moment, the strains carry more',
       when: { formula: 'x_u > x_max' },
     },
   ],

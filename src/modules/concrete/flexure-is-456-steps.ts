@@ -5,7 +5,7 @@ import { leastSlabSteel, limitingAxis, yieldStrength } from './is456-steel.ts'
 
 const size = { SI: 'mm', US: 'in' }
 const area = { SI: 'mm^2', US: 'in^2' }
-const moment = { SI: 'N*mm', US: 'lbf*in' }
+const moment = { SI: 'kN*m', US: 'lbf*in' }
 const perWidth = { SI: 'kN*m/m', US: 'lbf*ft/ft' }
 const g1 = (part: string) => cite('is-456', `Annex G, G-1.1(${part})`)
 
@@ -17,7 +17,11 @@ export const sectionSteps: readonly Step[] = [
     says: 'characteristic strength of the steel',
     unit: { SI: 'MPa', US: 'psi' },
   }),
-  look('k_x', limitingAxis, { row: 'steel', says: 'limiting depth of the neutral axis over d', symbol: 'k_x' }),
+  look('k_x', limitingAxis, {
+    row: 'steel',
+    says: 'limiting neutral axis, as a part of the effective depth',
+    symbol: 'k_x',
+  }),
   step('M_u', 'abs(moment) * width', { says: 'factored moment on the strip', unit: moment }),
   step('x_max', 'k_x * d', {
     says: 'limiting depth of the neutral axis',
@@ -26,7 +30,7 @@ export const sectionSteps: readonly Step[] = [
     source: cite('is-456', 'cl. 38.1'),
   }),
   step('K_lim', '0.36 * k_x * (1 - 0.42 * k_x)', {
-    says: 'limiting moment over f_ck b d^2',
+    says: 'coefficient of the limiting moment',
     symbol: 'K_lim',
     source: g1('c'),
   }),
@@ -40,9 +44,9 @@ export const sectionSteps: readonly Step[] = [
 
 /** The steel that the moment asks for, and the least steel. */
 export const requiredSteps: readonly Step[] = [
-  step('K_u', 'M_u / (f_ck * width * d^2)', { says: 'moment over f_ck b d^2', symbol: 'K_u' }),
+  step('K_u', 'M_u / (f_ck * width * d^2)', { says: 'coefficient of the moment', symbol: 'K_u' }),
   step('A_req', 'f_ck / (2 * f_y) * (1 - sqrt(1 - 4 * K_u / 0.87)) * width * d', {
-    says: 'steel for the moment: the smaller root of G-1.1(b)',
+    says: 'steel for the moment (the smaller root)',
     symbol: 'A_req',
     unit: area,
     source: g1('b'),
@@ -87,7 +91,7 @@ export const capacitySteps: readonly Step[] = [
       ],
       no: [
         step('M_n', 'M_lim', {
-          says: 'moment that the strip carries: no more than the limiting one',
+          says: 'moment that the strip carries: the limiting one',
           unit: moment,
           source: g1('d'),
         }),

@@ -30,14 +30,15 @@ export const flexureIs456 = defineModule({
       usual: ['100 mm', '1 m'],
     }),
     cover: length({
-      says: 'clear cover to the outermost bar of the face in tension',
+      says: 'clear cover to the outermost bar, face in tension',
       symbol: 'c',
       unit: size,
       least: '0 mm',
       usual: ['20 mm', '100 mm'],
     }),
     outer_bar: length({
-      says: 'diameter of a layer of bars between these and the face; nil for the outermost layer',
+      says: 'diameter of the bars between these and the face',
+      note: 'Nil for the outermost layer',
       symbol: 'phi_o',
       unit: size,
       least: '0 mm',
@@ -86,14 +87,15 @@ export const flexureIs456 = defineModule({
   limits: [
     limit('d > 0 mm', { says: 'cover and bars leave an effective depth', otherwise: 'refuse', on: 'cover' }),
     limit('d >= 0.5 * thickness', {
-      says: 'the effective depth is at least half the section, as usual',
+      says: 'the effective depth is at least half the thickness',
       otherwise: 'warn',
       on: 'cover',
       source: cite('practice'),
     }),
     limit('spacing > bar_size', { says: 'the bars do not touch', otherwise: 'refuse', on: 'spacing' }),
     limit('M_u <= M_lim', {
-      says: 'a section without compression steel can carry the moment; otherwise make it thicker or the concrete stronger',
+      says: 'the section carries the moment without compression steel',
+      advice: 'Make it thicker, or the concrete stronger',
       otherwise: 'refuse',
       on: 'moment',
       source: cite('is-456', 'Annex G, G-1.1'),

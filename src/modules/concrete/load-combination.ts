@@ -16,7 +16,8 @@ export const combinationInputs = {
     },
   }),
   psi_0: ratio({
-    says: 'share of the live load in expression 6.10a; 1 is the safe bound, EN 1990 Table A1.1 gives 0.7 for categories A to D, F and G and 1.0 for stores',
+    says: 'share of the live load in expression 6.10a',
+    note: '1 is the safe bound; EN 1990 Table A1.1 gives 0.7 for categories A to D, F and G and 1.0 for stores. For EN 1990 only',
     symbol: 'psi_0',
     least: '0',
     most: '1',
@@ -24,7 +25,8 @@ export const combinationInputs = {
     source: cite('en-1990', 'Table A1.1'),
   }),
   xi: ratio({
-    says: 'reduction of the permanent load in expression 6.10b; the national annex may change it',
+    says: 'reduction of the permanent load in expression 6.10b',
+    note: 'The national annex may change it. For EN 1990 only',
     symbol: 'xi',
     least: '0.8',
     most: '1',
@@ -32,7 +34,8 @@ export const combinationInputs = {
     source: cite('en-1990', 'Table A1.2(B)'),
   }),
   psi_2: ratio({
-    says: 'share of the live load that stays for long, for crack width and deflection; 1 is the safe bound',
+    says: 'share of the live load that stays for long',
+    note: 'For crack width and deflection; 1 is the safe bound',
     symbol: 'psi_2',
     least: '0',
     most: '1',
@@ -61,10 +64,10 @@ const aci318: readonly Step[] = [
   when(
     { formula: 'w_a > w_b' },
     {
-      says: 'dead load alone governs (the live load is under one eighth of the dead load)',
+      says: 'dead load alone governs: live load under one eighth of it',
       yes: [
         step('g_u', '1.4 * g_k', { says: 'permanent part of the governing combination', unit: areaLoad }),
-        step('q_u', '0 * q_k', { says: 'live part of the governing combination', unit: areaLoad }),
+        step('q_u', '0 kN/m^2', { says: 'live part of the governing combination', unit: areaLoad }),
       ],
       no: [
         step('g_u', '1.2 * g_k', { says: 'permanent part of the governing combination', unit: areaLoad }),
@@ -112,20 +115,13 @@ const en1990Pair: readonly Step[] = [
 const chosenRule: Step = when(
   { choice: 'combination', is: ['IS 456'] },
   {
-    says: 'the rule is that of IS 456',
     yes: is456,
     no: [
       when(
         { choice: 'combination', is: ['ACI 318'] },
         {
-          says: 'the rule is that of ACI 318',
           yes: aci318,
-          no: [
-            when(
-              { choice: 'combination', is: ['EN 1990 6.10'] },
-              { says: 'the rule is the single expression 6.10', yes: en1990Single, no: en1990Pair },
-            ),
-          ],
+          no: [when({ choice: 'combination', is: ['EN 1990 6.10'] }, { yes: en1990Single, no: en1990Pair })],
         },
       ),
     ],
@@ -139,7 +135,7 @@ const chosenRule: Step = when(
 export const combinationSteps: readonly Step[] = [
   step('w_k', 'g_k + q_k', { says: 'characteristic load', unit: areaLoad }),
   step('w_qp', 'g_k + psi_2 * q_k', {
-    says: 'load that stays for long, for crack width and deflection',
+    says: 'load that stays for long (crack width, deflection)',
     unit: areaLoad,
     source: cite('en-1990', '6.16b'),
   }),

@@ -1,6 +1,4 @@
 import type { Condition } from '../module.ts'
-import { cite } from '../sources.ts'
-import { type Table, table } from '../table.ts'
 import { type PanelWord, panelWords } from './is456-table-26.ts'
 
 /** Whether the slab runs on over each edge of a panel: the two long edges, then the two short ones. */
@@ -39,27 +37,8 @@ export function corners(word: PanelWord, discontinuous: number): number {
   return meeting.filter(found => found === discontinuous).length
 }
 
-/** Number of such corners by panel, as a table to look up. */
-export const cornerTable = (title: string, discontinuous: number): Table =>
-  table(
-    {
-      title,
-      source: cite('statics', 'geometry'),
-      status: 'the meaning of the words',
-      unit: '',
-      row: { kind: 'words', says: 'edges of the panel', keys: words },
-    },
-    words.map(word => `${corners(word, discontinuous)}`).join('\n'),
-  )
-
-/** Number of discontinuous edges by panel, as a table to look up. */
-export const discontinuousEdges: Table = table(
-  {
-    title: 'Discontinuous edges of the panel',
-    source: cite('statics', 'geometry'),
-    status: 'the meaning of the words',
-    unit: '',
-    row: { kind: 'words', says: 'edges of the panel', keys: words },
-  },
-  words.map(word => `${4 - count(panelEdges[word].long) - count(panelEdges[word].short)}`).join('\n'),
-)
+/** Condition that a panel has a corner at which exactly `discontinuous` of the two edges that meet are discontinuous. */
+export const withCorners = (discontinuous: number): Condition => ({
+  choice: 'edges',
+  is: words.filter(word => corners(word, discontinuous) > 0),
+})

@@ -5,9 +5,9 @@ import { combinationInputs, combinationSteps } from './load-combination.ts'
 import { raftReactionCases } from './raft-reaction-cases.ts'
 
 const areaLoad = { SI: 'kN/m^2', US: 'psf' }
-const forceUnit = { SI: 'kN', US: 'kip' }
+const forceUnit = { SI: 'kN', US: 'lbf' }
 const lengthUnit = { SI: 'm', US: 'ft' }
-const momentUnit = { SI: 'kN*m', US: 'kip*ft' }
+const momentUnit = { SI: 'kN*m', US: 'lbf*ft' }
 
 /** Upward pressure on a rigid raft under a central load: gross for the ground, net of the raft's own weight for its bending. */
 export const raftReaction = defineModule({
@@ -16,7 +16,7 @@ export const raftReaction = defineModule({
   title: 'Ground pressure on the raft',
   asks: 'What upward pressure bends the raft, and what does the ground feel?',
   inputs: {
-    loads: list('everything that stands or hangs on the raft, without the raft itself', {
+    loads: list('everything that stands on the raft, without the raft itself', {
       least: 1,
       most: 40,
       fields: {
@@ -64,9 +64,8 @@ export const raftReaction = defineModule({
   },
   steps: [
     each('loads', [
-      step('F', 'permanent + live', { says: 'load', unit: forceUnit }),
-      step('M_x', 'F * x', { says: 'moment about the centre, along the length', unit: momentUnit }),
-      step('M_y', 'F * y', { says: 'moment about the centre, along the width', unit: momentUnit }),
+      step('M_x', '(permanent + live) * x', { says: 'moment about the centre, along the length', unit: momentUnit }),
+      step('M_y', '(permanent + live) * y', { says: 'moment about the centre, along the width', unit: momentUnit }),
     ]),
     step('A_r', 'raft_length * raft_width', { says: 'area of the raft', unit: { SI: 'm^2', US: 'ft^2' } }),
     step('W_r', 'A_r * raft_thickness * concrete_weight', { says: 'weight of the raft', unit: forceUnit }),
@@ -75,28 +74,30 @@ export const raftReaction = defineModule({
     step('e_x', 'sum(loads.M_x) / (G_all + Q_all)', { says: 'eccentricity along the length', unit: lengthUnit }),
     step('e_y', 'sum(loads.M_y) / (G_all + Q_all)', { says: 'eccentricity along the width', unit: lengthUnit }),
     step('k_e', '6 * abs(e_x) / raft_length + 6 * abs(e_y) / raft_width', {
-      says: 'how much more than the mean the most loaded corner carries, as a share of the mean',
+      says: 'excess at the most loaded corner, as a share of the mean',
       source: cite('statics'),
     }),
     step('p_gross', '(G_all + Q_all) / A_r', { says: 'mean pressure on the ground', unit: areaLoad }),
     step('g_k', '(G_all - W_r) / A_r', {
-      says: 'upward pressure on the raft from permanent load, net of the weight of the raft',
+      says: 'upward pressure from permanent load, net of the raft',
       unit: areaLoad,
       source: cite('statics'),
     }),
-    step('q_k', 'Q_all / A_r', { says: 'upward pressure on the raft from live load', unit: areaLoad }),
+    step('q_k', 'Q_all / A_r', { says: 'upward pressure from live load', unit: areaLoad }),
     ...combinationSteps,
   ],
   results: ['w_u', 'w_k', 'p_gross', 'g_k', 'q_k', 'g_u', 'q_u', 'w_qp', 'W_r'],
   limits: [
     limit('k_e <= 1', {
-      says: 'the load stands within the kern, so that the whole raft bears',
+      says: 'the load stands within the kern of the raft',
+      advice: 'Outside the kern the raft lifts on one side',
       otherwise: 'refuse',
       on: 'loads',
       source: cite('statics'),
     }),
     limit('k_e <= 0.1', {
-      says: 'the load is central: no corner carries more than 10 % above the mean taken here',
+      says: 'no corner carries more than 10 % above the mean',
+      advice: 'The pressure is taken as uniform: move the loads, or design for a sloping pressure',
       otherwise: 'warn',
       on: 'loads',
       source: cite('practice'),

@@ -1,6 +1,6 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { each, label, length, list, pressure, step, unitWeight } from '../words.ts'
+import { each, label, length, limit, list, pressure, step, unitWeight } from '../words.ts'
 import { combinationInputs, combinationSteps } from './load-combination.ts'
 import { roofLoadCases } from './roof-load-cases.ts'
 
@@ -13,7 +13,8 @@ export const roofLoad = defineModule({
   title: 'Load on the roof',
   asks: 'What does the roof slab carry, as it is and with the factors of the code?',
   inputs: {
-    layers: list('what lies on the roof and the roof slab itself, from the top down, each once', {
+    layers: list('what lies on the roof, and the roof slab itself, from the top down', {
+      note: 'Each layer once; soil over a roof is a permanent load in all these codes',
       least: 1,
       most: 20,
       fields: {
@@ -27,7 +28,8 @@ export const roofLoad = defineModule({
           usual: ['2 mm', '6 m'],
         }),
         unit_weight: unitWeight({
-          says: 'unit weight; saturated, where the layer can fill with water',
+          says: 'unit weight',
+          note: 'Saturated, where the layer can fill with water',
           symbol: 'gamma',
           unit: { SI: 'kN/m^3', US: 'pcf' },
           above: '0 kN/m^3',
@@ -37,7 +39,8 @@ export const roofLoad = defineModule({
       },
     }),
     other_permanent: pressure({
-      says: 'other permanent load that is in no layer: ceiling, services, fixed plant',
+      says: 'other permanent load, in no layer',
+      note: 'Ceiling, services, fixed plant',
       symbol: 'g_o',
       unit: areaLoad,
       least: '0 kN/m^2',
@@ -51,7 +54,8 @@ export const roofLoad = defineModule({
       usual: ['1 kN/m^2', '50 kN/m^2'],
     }),
     other_live: pressure({
-      says: 'further live load at roof level, such as a wheel load spread through the cover',
+      says: 'further live load at roof level',
+      note: 'Such as a wheel load spread through the cover',
       symbol: 'q_o',
       unit: areaLoad,
       least: '0 kN/m^2',
@@ -64,7 +68,7 @@ export const roofLoad = defineModule({
       step('g_layer', 'thickness * unit_weight', { says: 'weight of the layer', symbol: 'g', unit: areaLoad }),
     ]),
     step('g_k', 'sum(layers.g_layer) + other_permanent', {
-      says: 'characteristic permanent load; soil over a roof is permanent in all these codes',
+      says: 'characteristic permanent load',
       unit: areaLoad,
       source: cite('statics'),
     }),
@@ -73,13 +77,13 @@ export const roofLoad = defineModule({
   ],
   results: ['w_u', 'w_k', 'g_k', 'q_k', 'g_u', 'q_u', 'w_qp'],
   limits: [
-    {
-      holds: { formula: 'g_k >= 2 * q_k' },
-      says: 'the permanent load is at least twice the live load, as under earth cover; otherwise look at the layers again',
+    limit('g_k >= 2 * q_k', {
+      says: 'the permanent load is at least twice the live load',
+      advice: 'Under earth cover it is: look at the layers again',
       otherwise: 'warn',
       on: 'live_load',
       source: cite('practice'),
-    },
+    }),
   ],
   cautions: [
     'Use the saturated unit weight for every layer that rain, a broken drain or ground water can fill; moist weight only above all water.',

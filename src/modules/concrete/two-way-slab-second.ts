@@ -18,15 +18,13 @@ const directions: readonly Direction[] = [
 
 /** (sqrt(m + i_1) + sqrt(m + i_2))^2 of one direction, i being the hogging moment at each end. */
 const yieldStrength = ({ kind, axis, span: along }: Direction): Step => {
-  const says = `strength of the strips along the ${along}, sagging m and hogging i at its two ends: (sqrt(m + i_1) + sqrt(m + i_2))^2`
+  const says = `strength of the strips along the ${along}, sagging and hogging`
   const line = (formula: string) => step(`S_${axis}`, formula, { says, unit: moment, source: johansen })
   const [m, i] = [`M_${axis}_mid`, `M_${axis}_sup`]
   return when(continuous(kind, [2]), {
-    says: `both ${kind} edges are continuous`,
     yes: [line(`4 * (${m} + ${i})`)],
     no: [
       when(continuous(kind, [1]), {
-        says: `one ${kind} edge is continuous`,
         yes: [line(`(sqrt(${m} + ${i}) + sqrt(${m}))^2`)],
         no: [line(`4 * ${m}`)],
       }),
@@ -37,7 +35,7 @@ const yieldStrength = ({ kind, axis, span: along }: Direction): Step => {
 const yieldLines: readonly Step[] = [
   ...directions.map(yieldStrength),
   step('t_s', 'S_x * long_span^2 / (S_y * short_span^2)', {
-    says: 'strength times span squared, one direction over the other: 1 or more, and the ridge of the yield lines lies along the long span',
+    says: 'ratio of strengths; from 1 up the ridge runs the long way',
     source: johansen,
   }),
   when(
@@ -46,24 +44,24 @@ const yieldLines: readonly Step[] = [
       says: 'the ridge lies along the long span',
       yes: [
         step('e_r', 'long_span / t_s * (sqrt(1 + 3 * t_s) - 1)', {
-          says: 'both triangles together reach this far along the long span, in the pattern that fails first',
+          says: 'reach of both triangles together along the long span',
           unit: span,
           source: johansen,
         }),
         step('w_c', '6 * 3/4 * S_y / e_r^2', {
-          says: 'load at which the panel fails when only the middle strips (3/4 of each width) resist',
+          says: 'load at which the middle strips (3/4 of the width) fail',
           unit: areaLoad,
           source: johansen,
         }),
       ],
       no: [
         step('e_r', 'short_span * t_s * (sqrt(1 + 3 / t_s) - 1)', {
-          says: 'both triangles together reach this far along the short span, in the pattern that fails first',
+          says: 'reach of both triangles together along the short span',
           unit: span,
           source: johansen,
         }),
         step('w_c', '6 * 3/4 * S_x / e_r^2', {
-          says: 'load at which the panel fails when only the middle strips (3/4 of each width) resist',
+          says: 'load at which the middle strips (3/4 of the width) fail',
           unit: areaLoad,
           source: johansen,
         }),
@@ -94,7 +92,7 @@ const plate: readonly Step[] = [
       unit: moment,
     }),
     step(`M_${axis}_peak`, `c_${axis}_peak * load * short_span^2`, {
-      says: `largest elastic hogging moment at a ${kind} edge, which the table leaves to redistribution`,
+      says: `largest elastic hogging moment at a ${kind} edge`,
       unit: moment,
     }),
   ]),
@@ -106,7 +104,7 @@ const plate: readonly Step[] = [
 
 /** Sagging moment and the mean of the two hogging moments of a direction: what redistribution cannot change. */
 const stripTotal = ({ kind, axis, span: along }: Direction): Step => {
-  const says = `sagging plus the mean of the end moments, ${along}`
+  const says = `sagging and mean end moment, ${along}`
   const lines = (end: (sup: string) => string) => [
     step(`M_${axis}_strip`, `M_${axis}_mid${end(`M_${axis}_sup`)}`, { says: `${says}, by the table`, unit: moment }),
     step(`M_${axis}_strip_el`, `(c_${axis}${end(`c_${axis}_sup`)}) * load * short_span^2`, {
@@ -115,11 +113,9 @@ const stripTotal = ({ kind, axis, span: along }: Direction): Step => {
     }),
   ]
   return when(continuous(kind, [2]), {
-    says: `both ${kind} edges are continuous`,
     yes: lines(sup => ` + ${sup}`),
     no: [
       when(continuous(kind, [1]), {
-        says: `one ${kind} edge is continuous`,
         yes: lines(sup => ` + ${sup} / 2`),
         no: lines(() => ''),
       }),
@@ -141,27 +137,27 @@ export const twoWaySlabSecond: Second = {
       first: 'load',
       second: 'w_c',
       band: 0.1,
-      says: 'yield lines give 0.91 to 1.03 of the load over the whole of Table 26, least for two long edges discontinuous and one short edge continuous; between the printed ratios as well',
+      says: 'yield lines give 0.91 to 1.03 of the load over the whole of Table 26',
     },
     {
       first: 'M_x_strip',
       second: 'M_x_strip_el',
       band: 0.2,
-      says: 'redistribution moves moment between support and midspan but not the sum of a strip; what is left is how the load is shared between the two spans',
+      says: 'redistribution moves moment along a strip, not its sum; the share of the two spans differs',
       when: continuous('long', [1, 2]),
     },
     {
       first: 'M_x_strip',
       second: 'M_x_strip_el',
       band: 0.55,
-      says: 'no long edge is continuous: the plate carries a large part by twisting and by the short edges, the table (yield lines) as much as 54 % more by the short span; the table is the safe side',
+      says: 'no long edge is continuous: the table gives the short span up to 54 % more, on the safe side',
       when: continuous('long', [0]),
     },
     {
       first: 'V_max',
       second: 'V_el',
       band: 0.5,
-      says: 'the 45 degree lines know nothing of continuity: the elastic reaction at a continuous edge is as much as 46 % larger, at a discontinuous one smaller',
+      says: 'lines at 45 degrees leave out continuity: an elastic reaction is up to 46 % larger',
     },
   ],
 }

@@ -1,10 +1,9 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { check, choice, length, limit, look, pressure, ratio, step } from '../words.ts'
+import { check, choice, choiceLimit, length, limit, pressure, ratio, step } from '../words.ts'
 import { panelWords } from './is456-table-26.ts'
-import { discontinuousEdges } from './panel-edges.ts'
 import { twoWaySlabCases } from './two-way-slab-cases.ts'
-import { momentSteps, reachSteps } from './two-way-slab-moments.ts'
+import { momentSteps } from './two-way-slab-moments.ts'
 import { twoWaySlabSecond } from './two-way-slab-second.ts'
 import { twoWaySlabSketch } from './two-way-slab-sketch.ts'
 
@@ -51,7 +50,8 @@ export const twoWaySlab = defineModule({
       },
     }),
     poisson: ratio({
-      says: "Poisson's ratio of the elastic plate (second method only): 0 to compare with the table, 0.2 for concrete",
+      says: "Poisson's ratio of the elastic plate",
+      note: 'Of the second method only: 0 to compare with the table, 0.2 for concrete',
       symbol: 'nu',
       least: '0',
       most: '0.3',
@@ -60,14 +60,12 @@ export const twoWaySlab = defineModule({
   },
   steps: [
     step('r', 'long_span / short_span', {
-      says: 'ratio of the spans: to 2 a two-way slab, beyond it one-way',
+      says: 'ratio of the spans',
       source: cite('is-456', 'Annex D, D-1.11'),
     }),
-    look('n_d', discontinuousEdges, { row: 'edges', says: 'discontinuous edges' }),
-    ...reachSteps,
     ...momentSteps,
     step('V_max', 'load * short_span / 2', {
-      says: 'largest load on an edge, per length, by lines at 45 degrees from the corners; the code has no shear coefficients',
+      says: 'largest load on an edge, by lines at 45 degrees',
       unit: lineLoad,
       source: loadSplit,
     }),
@@ -83,25 +81,39 @@ export const twoWaySlab = defineModule({
     }),
     step('q_long', 'R_long / long_span', { says: 'the same, mean over a long edge', unit: lineLoad }),
     step('q_short', 'R_short / short_span', { says: 'the same, mean over a short edge', unit: lineLoad }),
-    step('R_all', '2 * (R_long + R_short)', { says: 'the four edges together', unit: force }),
-    step('W_all', 'load * short_span * long_span', { says: 'load on the panel', unit: force, source: cite('statics') }),
-    check('load_carried', 'R_all == W_all', { says: 'the four edges carry the whole load', source: cite('statics') }),
+    check('load_carried', '2 * (R_long + R_short) == load * short_span * long_span', {
+      says: 'the four edges carry the whole load',
+      source: cite('statics'),
+    }),
   ],
   results: ['M_x_mid', 'M_x_sup', 'M_y_mid', 'M_y_sup', 'V_max', 'q_long', 'q_short', 'c_two', 'c_one', 'r'],
   limits: [
     limit('long_span >= short_span', {
-      says: '`long_span` is at least `short_span`; swap the two',
+      says: 'the long span is at least the short span',
+      advice: 'Swap the two',
       otherwise: 'refuse',
       on: 'long_span',
     }),
-    limit('r <= r_most', {
-      says: 'the table reaches this ratio (2 in Table 26, 3 in Table 27); beyond it the slab spans one way: design the short span as a strip',
+    limit('r <= 2', {
+      when: { choice: 'corners', is: ['held down'] },
+      says: 'the ratio of the spans is at most 2, as in Table 26',
+      advice: 'Beyond it the slab spans one way: design the short span as a strip',
       otherwise: 'refuse',
       on: 'long_span',
       source: cite('is-456', 'Annex D, D-1.11'),
     }),
-    limit('n_d >= n_least', {
-      says: 'corners free to lift go with `all discontinuous` edges only; with a continuous edge the corners are held down',
+    limit('r <= 3', {
+      when: { choice: 'corners', is: ['free to lift'] },
+      says: 'the ratio of the spans is at most 3, as in Table 27',
+      advice: 'Beyond it the slab spans one way: design the short span as a strip',
+      otherwise: 'refuse',
+      on: 'long_span',
+      source: cite('is-456', 'Annex D, Table 27'),
+    }),
+    choiceLimit('edges', ['all discontinuous'], {
+      when: { choice: 'corners', is: ['free to lift'] },
+      says: 'corners free to lift go with discontinuous edges all round',
+      advice: 'With a continuous edge the corners are held down',
       otherwise: 'refuse',
       on: 'corners',
       source: cite('is-456', 'Annex D, D-2.1'),
@@ -111,7 +123,8 @@ export const twoWaySlab = defineModule({
     'Only for panels held on all four edges by walls or stiff beams under a uniform load; heavy concentrated loads are outside the table.',
     'Hogging moments and corner steel of the table assume neighbouring panels alike in span and load; others need an elastic analysis.',
     'An edge is continuous only if the steel over it is there and anchored: a roof slab that stops on a wall is discontinuous unless wall and slab are joined to carry the moment, and then the wall carries it too.',
-    'No redistribution may be made on top of the table, and its moments are for the middle strips (D-1.3).',
+    'No redistribution may be made on top of the table, and its moments are for the middle strips (D-1.3); the edge strips take least steel (D-1.7).',
+    'Corner steel stands in four layers, two at the top and two at the bottom, each as the given part of the midspan steel of the short span.',
     'The table counts on redistribution at the supports: judge crack width at a buried or wet face by the elastic hogging moments of the second method.',
     {
       says: 'By yield lines the coefficients of this panel fall short of the load by as much as 9 %, and the elastic hogging moment at its short edge is as much as 2.7 times that of the table: give the short edges more steel than the table asks.',

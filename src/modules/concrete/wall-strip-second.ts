@@ -20,7 +20,7 @@ const compare = (name: string, more: Partial<Comparison> = {}): Comparison => ({
   first: name,
   second: `${name}_2`,
   band: 0.002,
-  says: 'the same beam theory; differences of 400 links are within 0.02 % for smooth loads, and a jump in the pressure may fall within a link',
+  says: 'the same theory in 400 links; a jump in the pressure may fall within one',
   ...more,
 })
 

@@ -31,7 +31,8 @@ export const airSupply = defineModule({
         }),
         who: choice({ says: 'sex and age', words: breathers }),
         activity: ratio({
-          says: 'activity in met: 1.0 lying, 1.2 sitting at rest, 1.6 light work, 3 and more cranking a blower',
+          says: 'activity in met',
+          note: '1.0 lying, 1.2 sitting at rest, 1.6 light work, 3 and more cranking a blower',
           symbol: 'M_a',
           least: '1',
           most: '4',
@@ -47,7 +48,7 @@ export const airSupply = defineModule({
     }),
     minimum_rate: choice({ says: 'published least rate of fresh air for each person', words: leastRates }),
     co2_limit: ratio({
-      says: 'carbon dioxide, share by volume, not to be exceeded for long',
+      says: 'carbon dioxide not to be exceeded for long, by volume',
       symbol: 'c_lim',
       unit: percent,
       above: '0',
@@ -116,14 +117,14 @@ export const airSupply = defineModule({
       unit: { SI: 'K', US: 'K' },
     }),
     step('k_v', 'T_r / (273 K) * (101 kPa) / room_pressure', {
-      says: 'the same gas takes more room in warm thin air: the table is at 273 K and 101 kPa, the air flow at room conditions',
+      says: 'expansion of the gas from there to the air of the room',
       source: cite('persily-2017', 'G with T / P'),
     }),
-    step('G', 'k_v * G_0', { says: 'carbon dioxide of all, at room conditions', unit: { SI: 'L/s', US: 'L/s' } }),
+    step('G', 'k_v * G_0', { says: 'carbon dioxide of all, at room conditions', unit: flow }),
     ...leastRate,
     step('Q_min', 'N_all * q_min', { says: 'fresh air by the least rate', unit: flow }),
     step('Q_co2', 'G / (co2_limit - outdoor_co2)', {
-      says: 'fresh air that holds the carbon dioxide at its limit: mass balance in the steady state',
+      says: 'fresh air that holds the carbon dioxide at its limit',
       unit: flow,
       source: cite('mass-balance'),
     }),
@@ -142,14 +143,18 @@ export const airSupply = defineModule({
     when(
       { given: 'volume' },
       {
-        says: 'the free volume of the room is given',
         yes: [
           step('V_p', 'volume / N_all', {
             says: 'free volume for each person',
             unit: { SI: 'm^3/person', US: 'ft^3/person' },
           }),
+          step('V_p_min', '65 ft^3/person', {
+            says: 'least net volume for each person',
+            unit: { SI: 'm^3/person', US: 'ft^3/person' },
+            source: cite('fema-453', '1.7'),
+          }),
           step('n_ach', 'supply / volume', { says: 'air changes', unit: { SI: 'ACH', US: 'ACH' } }),
-          check('volume_each', 'V_p >= 65 ft^3/person', {
+          check('volume_each', 'V_p >= V_p_min', {
             says: 'each person has the least net volume',
             source: cite('fema-453', '1.7'),
           }),
@@ -160,13 +165,14 @@ export const airSupply = defineModule({
   results: ['Q_req', 'Q_min', 'Q_co2', 'c_s', 'G', 'N_all', 'q_s'],
   limits: [
     limit('co2_limit > outdoor_co2', {
-      says: 'the limit lies above the carbon dioxide outdoors; otherwise no flow can hold it',
+      says: 'the limit of carbon dioxide is above the share outdoors',
+      advice: 'No flow of air can hold it lower',
       otherwise: 'refuse',
       on: 'co2_limit',
       source: cite('mass-balance'),
     }),
     limit('co2_limit <= 0.5 percent', {
-      says: 'the limit is no higher than that for a working day, 0.5 %',
+      says: 'carbon dioxide is held to 0.5 %, the limit for a working day',
       otherwise: 'warn',
       on: 'co2_limit',
       source: cite('osha-co2'),

@@ -6,7 +6,7 @@ import { basalRate } from './carbon-dioxide-tables.ts'
 /** Carbon dioxide from the basal metabolic rate by the formula of the same paper: finds a wrong cell or a wrong row. */
 export const generationByBasalRate: Second = {
   title: 'Carbon dioxide from the basal metabolic rate',
-  says: 'The published formula instead of the published table: 0.000484 L/s for each MJ/day of basal rate and each met, at 273 K and 101 kPa.',
+  says: 'The published formula instead of the published table: 0.000484 L/s for each MJ/day of basal rate and each met, at 273 K and 101 kPa. Both are of one paper, so agreement shows that rows and cells are right, not that the paper is.',
   steps: [
     each('people', [
       look('R_b', basalRate, {
@@ -22,7 +22,7 @@ export const generationByBasalRate: Second = {
     ]),
     step('G_second', 'sum(people.G_b)', {
       says: 'carbon dioxide of all, at 273 K and 101 kPa',
-      symbol: 'G_2',
+      symbol: 'G_second',
       unit: { SI: 'L/s', US: 'L/s' },
     }),
   ],
@@ -31,7 +31,7 @@ export const generationByBasalRate: Second = {
       first: 'G_0',
       second: 'G_second',
       band: 0.07,
-      says: 'carbon dioxide of all, by table and by formula. The table is printed to 0.0001 L/s, which is up to 6 % of an infant at rest; both are of one paper, so agreement shows that rows and cells are right, not that the paper is',
+      says: 'the table is printed to 0.0001 L/s, up to 6 % of an infant at rest',
     },
   ],
 }

@@ -29,10 +29,7 @@ const rates: Readonly<Record<Source, Step>> = {
 }
 
 const chosen = (source: Source, otherwise: Step): Step =>
-  when(
-    { choice: 'minimum_rate', is: [source] },
-    { says: `the least rate is that of ${source}`, yes: [rates[source]], no: [otherwise] },
-  )
+  when({ choice: 'minimum_rate', is: [source] }, { yes: [rates[source]], no: [otherwise] })
 
 /** `q_min`, the chosen least rate for each person. Its sources are cited at each rate. */
 export const leastRate: readonly Step[] = [

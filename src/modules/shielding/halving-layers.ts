@@ -31,7 +31,8 @@ export const halvingLayers = defineModule({
       },
     }),
     spectrum: choice({
-      says: 'source spectrum, and with it the published set; the sets must not be mixed in one stack',
+      says: 'source spectrum, and with it the published set',
+      note: 'The sets must not be mixed in one stack',
       words: sourceSpectra,
       default: 'fallout',
     }),
@@ -61,10 +62,9 @@ export const halvingLayers = defineModule({
         unit: thin,
       }),
       step('n', 'thickness / x_half', { says: 'halvings in this layer' }),
-      carried('n_before', { first: '0', next: 'n_after', says: 'halvings outside this layer' }),
-      step('n_after', 'n_before + n', { says: 'halvings as far as the inner face of this layer' }),
-      step('T_after', '2^(-n_after)', {
-        says: 'share that is left at the inner face of this layer',
+      carried('T_before', { first: '1', next: 'T_after', says: 'share that reaches this layer' }),
+      step('T_after', 'T_before * 2^(-n)', {
+        says: 'share that is left at its inner face',
         source: cite('halving-data'),
       }),
     ]),
@@ -86,7 +86,8 @@ export const halvingLayers = defineModule({
   results: ['P', 'T', 'n_all', 'n_tenth', 't_add', 'n_more'],
   limits: [
     limit('n_all <= 10', {
-      says: 'no more than ten halvings: deeper, the hard part of the spectrum governs and the rule may promise too much; work the stack at 2 MeV as well',
+      says: 'the stack is at most ten halvings deep',
+      advice: 'Work the stack at 2 MeV as well, by the second method',
       otherwise: 'warn',
       on: 'layers',
       source: cite('halving-data'),
@@ -96,6 +97,10 @@ export const halvingLayers = defineModule({
     'These are broad-beam figures for gamma radiation of the spectrum named: not for neutrons, and not for the much harder initial radiation of a near burst.',
     'Use the density of placed soil, not of loose spoil. Wet soil shields better, but it drains: mass per area is what counts.',
     'Gaps, joints, vents and the entrance usually govern, not the stack.',
+    {
+      says: 'Deeper than ten halvings the hard part of the spectrum governs and the rule may promise too much: work the stack at 2 MeV as well.',
+      when: { formula: 'n_all > 10' },
+    },
     {
       says: 'The 1962 set of halving thicknesses is from memory and 8 to 33 % thinner than the other: check it against the book before anything rests on it.',
       when: { choice: 'spectrum', is: ['fallout 1962'] },

@@ -18,7 +18,7 @@ const fills: Readonly<Record<string, Fill>> = {
   water: 'water',
 }
 const superscript = ['⁰', '¹', '²', '³', '⁴', '⁵', '⁶', '⁷', '⁸', '⁹']
-const decades = (halvings: number): number => -halvings * Math.log10(2)
+const decades = (share: number): number => Math.log10(share)
 const powerOfTen = (k: number): string =>
   k === 0 ? '1' : `10⁻${[...String(k)].map(digit => superscript[Number(digit)]).join('')}`
 
@@ -27,7 +27,7 @@ function slicesOf(view: SketchView): readonly Slice[] {
   return view.rows('layers').map(row => {
     const from = depth
     depth += row.number('thickness')
-    return { from, to: depth, top: decades(row.number('n_before')), bottom: decades(row.number('n_after')), view: row }
+    return { from, to: depth, top: decades(row.number('T_before')), bottom: decades(row.number('T_after')), view: row }
   })
 }
 

@@ -115,7 +115,7 @@ describe('two-way slab', () => {
   it('two-way-slab: spans the wrong way round are refused with the advice to swap them', () => {
     const result = run({ r: 0.999 })
     expect(result.errors.map(fault => fault.rule)).toEqual(['limit-exceeded'])
-    expect(result.errors[0]?.says).toContain('swap the two')
+    expect(result.errors[0]?.help).toBe('Swap the two')
     expect(result.has('M_x_mid')).toBe(false)
   })
 
