@@ -101,9 +101,7 @@ describe('skerry-point: one whole design', () => {
   })
 
   it('warns of one thing, the limit that its text discusses', () => {
-    expect(rulesOf(skerryPoint, 'warning')).toEqual([
-      expect.stringMatching(/^limit-exceeded: .*at most ten halvings/),
-    ])
+    expect(rulesOf(skerryPoint, 'warning')).toEqual([expect.stringMatching(/^limit-exceeded: .*at most ten halvings/)])
     expect(at(skerryPoint).notebook.text).toMatch(/the limit of ten is exceeded/)
   })
 
