@@ -7,6 +7,8 @@ export default class TotalsReporter implements Reporter {
     const count = (state: string): number => tests.filter(test => test.result().state === state).length
     const broken = modules.filter(module => module.errors().length > 0).length + unhandled.length
     const skipped = count('skipped')
-    process.stdout.write(`\n${count('passed')} passed, ${count('failed') + broken} failed${skipped > 0 ? `, ${skipped} skipped` : ''}\n`)
+    process.stdout.write(
+      `\n${count('passed')} passed, ${count('failed') + broken} failed${skipped > 0 ? `, ${skipped} skipped` : ''}\n`,
+    )
   }
 }
