@@ -8,6 +8,7 @@ import type { Plan, PlannedCalc } from '../../src/evaluation/plan-types.ts'
 import type { Line, Substitution } from '../../src/evaluation/workings.ts'
 import { nameFault } from '../../src/formula/names.ts'
 import { readFormula } from '../../src/formula/read-formula.ts'
+import { readSymbol } from '../../src/formula/symbol.ts'
 import { symbolTex, texShown } from '../../src/formula/tex.ts'
 import { catalogue } from '../../src/modules/catalogue.ts'
 import type { Input, ListInput, Module, QuantityInput, Step } from '../../src/modules/module.ts'
@@ -206,6 +207,38 @@ for (const module of catalogue) {
         ...module.limits.map(({ says }) => says),
       ]
       for (const label of labels) expect(label).toMatch(/\S.*[^.\s]$/)
+    })
+
+    it('has captions that fit their column and are words, not formulas', () => {
+      const given = stepsOf(module).flatMap(step => (step.kind === 'solve' ? Object.values(step.gives) : []))
+      const captions = [
+        ...stepsOf(module).flatMap(step => ('says' in step && step.says !== undefined ? [step.says] : [])),
+        ...given.map(({ says }) => says),
+        ...Object.values(module.inputs).map(({ says }) => says),
+        ...fieldsOf(module).map(([, { says }]) => says),
+        ...module.limits.map(({ says }) => says),
+      ]
+      for (const caption of captions) {
+        expect(caption.length, caption).toBeLessThanOrEqual(70)
+        expect(caption, 'no formula').not.toMatch(/[_^=*`]|sqrt/)
+      }
+      for (const { says } of module.limits) expect(says, 'one clause: the rest is advice').not.toMatch(/[;:]/)
+      for (const { says } of module.second?.compare ?? []) expect(says.length, says).toBeLessThanOrEqual(100)
+    })
+
+    it('prints symbols, not names: no letter of a formula is a word', () => {
+      const symbolOf = (about: { readonly symbol?: string }, name: string) => readSymbol(about.symbol ?? name)
+      const symbols = [
+        ...quantitiesOf(module).map(([name, input]) => symbolOf(input, name)),
+        ...stepsOf(module).flatMap(step => {
+          if (step.kind === 'solve') return Object.values(step.gives).map(given => symbolOf(given, given.name))
+          return 'name' in step && step.kind !== 'check' ? [symbolOf(step, step.name)] : []
+        }),
+      ]
+      const trade = ['OCR', 'RL']
+      expect(
+        symbols.flatMap(({ head }) => (head.width > 1 && !trade.includes(head.spoken) ? [head.spoken] : [])),
+      ).toEqual([])
     })
 
     for (const system of systems) {

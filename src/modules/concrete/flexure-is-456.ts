@@ -18,7 +18,8 @@ export const flexureIs456 = defineModule({
   code: 'IS 456:2000',
   inputs: {
     moment: quantity('moment_per_length', {
-      says: 'factored bending moment per width; its sign does not count',
+      says: 'factored bending moment per width',
+      note: 'Its sign does not count',
       symbol: 'M',
       unit: { SI: 'kN*m/m', US: 'lbf*ft/ft' },
     }),

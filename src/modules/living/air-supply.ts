@@ -117,7 +117,7 @@ export const airSupply = defineModule({
       unit: { SI: 'K', US: 'K' },
     }),
     step('k_v', 'T_r / (273 K) * (101 kPa) / room_pressure', {
-      says: 'expansion of the gas from there to the air of the room',
+      says: 'expansion from 273 K and 101 kPa to the air of the room',
       source: cite('persily-2017', 'G with T / P'),
     }),
     step('G', 'k_v * G_0', { says: 'carbon dioxide of all, at room conditions', unit: flow }),
