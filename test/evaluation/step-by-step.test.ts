@@ -29,7 +29,7 @@ describe('steps over the rows of a list', () => {
   })
 
   it('nothing is used before the line that prints it, though a value goes on from row to row', () => {
-    const carried = calcs.flatMap(linesOf).filter(({ says }) => says.includes('halvings outside'))
+    const carried = calcs.flatMap(linesOf).filter(({ says }) => says.includes('share that reaches this layer'))
     expect(carried.length).toBeGreaterThan(1)
     for (const block of calcs) {
       const lines = linesOf(block)
