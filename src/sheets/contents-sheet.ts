@@ -2,11 +2,14 @@ import type { Element } from 'hast'
 import { h } from 'hastscript'
 import type { Placed } from './place-workings.ts'
 
+/** More entries than this stand in two columns. */
+const long = 24
+
 /** The contents. The printer fills each `page-of` cell with the page of its target. */
 export function contentsSheet(entries: readonly Placed[]): Element {
   return h('nav.part.contents', { id: 'contents', ariaLabel: 'Contents' }, [
     h('h2', 'Contents'),
-    h('ol', entries.map(entry)),
+    h('ol', { className: entries.length > long ? ['long'] : [] }, entries.map(entry)),
   ])
 }
 

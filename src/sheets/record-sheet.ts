@@ -61,39 +61,49 @@ export function passportSheet(passports: readonly Passport[]): Element {
 function passport({ module, version, title, cases, uses }: Passport): Element {
   return h('table.passport', [
     h('caption', [title, h('span.block-name', ` ${module} ${version}`)]),
-    h(
-      'thead',
-      h(
-        'tr',
-        ['Published case', 'Answer', 'Published', 'Ours', ''].map((name, index) => (index === 4 ? h('td') : th(name))),
-      ),
-    ),
-    ...cases.map(caseRows),
+    h('thead', h('tr', ['Published case', 'Answer', 'Published', 'Ours', ''].map(passportHead))),
+    ...bySource(cases).map(sourceRows),
     h('tbody.uses', [
       h('tr', h('td', { colSpan: 5 }, uses.length > 0 ? uses.map(use) : ['Not used outside other modules.'])),
     ]),
   ])
 }
 
-function caseRows({ source, status, says, answers }: PassportCase): Element {
-  const rows = answers.map((answer, index) =>
+function passportHead(name: string): Element {
+  if (name === '') return h('td')
+  return h('th', { scope: 'col', className: /Published$|Ours/.test(name) ? ['number'] : [] }, name)
+}
+
+/** Neighbouring cases of one source together. */
+function bySource(cases: readonly PassportCase[]): PassportCase[][] {
+  const together: PassportCase[][] = []
+  for (const one of cases) {
+    const before = together.at(-1)
+    if (before?.[0]?.source === one.source && before[0].status === one.status) before.push(one)
+    else together.push([one])
+  }
+  return together
+}
+
+function sourceRows(cases: readonly PassportCase[]): Element {
+  const [first] = cases
+  const head = h('th.source', { scope: 'rowgroup', colSpan: 5 }, first ? `${first.source} (${first.status})` : '')
+  return h('tbody', [h('tr.group', [head]), ...cases.flatMap(caseRows)])
+}
+
+function caseRows({ says, answers }: PassportCase): Element[] {
+  return answers.map((answer, index) =>
     h('tr', [
-      ...(index === 0
-        ? [h('td.case', { rowSpan: answers.length }, [says, h('span.source', ` ${source} (${status})`)])]
-        : []),
+      ...(index === 0 ? [h('td.case', { rowSpan: answers.length }, says)] : []),
       h('td', answer.says),
       h('td.number', answer.published),
       h('td.number', answer.ours),
-      h(
-        'td',
-        answer.agrees
-          ? [h('span.verdict', [tick(), 'agrees'])]
-          : [h('span.verdict.fails', [cross(), h('b', 'differs')])],
-      ),
+      h('td', answer.agrees ? h('span.verdict', [tick(), 'agrees']) : differs()),
     ]),
   )
-  return h('tbody', rows)
 }
+
+const differs = (): Element => h('span.verdict.fails', [cross(), h('b', 'differs')])
 
 function use({ id, number, name, outside }: PassportUse): Element {
   const link = h('a', { href: `#${id}` }, `${number} ${name}`)

@@ -42,8 +42,16 @@ function registerRow(row: AssumptionRow, setting: Setting, margin: string | unde
     ...valueCells(row.value),
     h('td.range', [...range(row), ...(margin ? [h('div.margin-note', margin)] : [])]),
     h('td.basis', [...basisWords(row), ...measured(row)]),
-    h('td.users', row.users.length > 0 ? anchorLinks(row.users) : [h('i', 'not used')]),
+    h('td.users', row.users.length > 0 ? usersOf(row) : [h('i', 'not used')]),
   ])
+}
+
+/** As many users as a row names. */
+const most = 6
+
+function usersOf({ users }: AssumptionRow): ElementContent[] {
+  const more = users.length - most
+  return [...anchorLinks(users.slice(0, most)), ...(more > 0 ? [h('span', ` +${more}`)] : [])]
 }
 
 function range({ range: of }: AssumptionRow): ElementContent[] {

@@ -1,7 +1,7 @@
 import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Substitution } from '../evaluation/workings.ts'
-import { room } from './fit-tex.ts'
+import { isTall, room } from './fit-tex.ts'
 import { setFormula } from './set-formula.ts'
 import type { Setting } from './setting.ts'
 import { type Laid, layOut } from './step-layout.ts'
@@ -27,7 +27,8 @@ export function comparisonHtml(working: Substitution, setting: Setting, tail: re
   const column = (across ? room.across : room.column) + wider
   const named = symbols.map(part => setFormula(part, setting, column))
   const put = [h('span.put', [setFormula(numbers, setting, column)]), ...tail]
-  return { html: h('div.equation.comparison', lines(named, put, together)), across }
+  const tall = [...symbols, numbers].some(({ tex }) => isTall(tex)) ? ['tall'] : []
+  return { html: h('div.equation.comparison', { className: tall }, lines(named, put, together)), across }
 }
 
 function lines(named: readonly Element[], put: readonly ElementContent[], together: boolean): Element[] {

@@ -1,11 +1,12 @@
 import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
-import type { Substitution } from '../evaluation/workings.ts'
+import type { FormulaLine, Substitution } from '../evaluation/workings.ts'
 import { spokenShown } from '../formula/spoken.ts'
 import { texShown } from '../formula/tex.ts'
 import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
-import { room } from './fit-tex.ts'
+import { isTall, room } from './fit-tex.ts'
+import { prose } from './prose.ts'
 import { resultOf } from './result-tex.ts'
 import { equalTo, setFormula, setSymbol, symbolExcess } from './set-formula.ts'
 import type { Setting } from './setting.ts'
@@ -31,12 +32,22 @@ interface Parts {
  */
 export function equationHtml(equation: Equation, setting: Setting): Laid {
   const { symbol } = equation
-  const parts = partsOf(equation)
+  const parts = partsOf(equation, setting.row?.symbols ?? false)
   const taken = symbol === undefined ? 0 : symbolExcess(symbol)
   const [first, second] = [parts.named, [...parts.put, parts.answer]].map(part => part.map(({ tex }) => tex))
   const layout = layOut({ first: first ?? [], second: second ?? [], between: blank, taken })
   const column = (layout.across ? room.across : room.column) - taken
   return { html: equationBox(symbol, linesOf(parts, { ...layout, column }, setting), setting), across: layout.across }
+}
+
+/** A formula in symbols alone: what holds for every row below it. */
+export function symbolsHtml({ symbol, working }: Pick<FormulaLine, 'symbol' | 'working'>, setting: Setting): Laid {
+  const formula = equalTo(symbolsOf(working))
+  const taken = symbolExcess(symbol)
+  const { across } = layOut({ first: [formula.tex], second: [], between: blank, taken })
+  const column = (across ? room.across : room.column) - taken
+  const line = h(isTall(formula.tex) ? 'div.ex.tall' : 'div.ex', [setFormula(formula, setting, column)])
+  return { html: equationBox(symbol, [line], setting), across }
 }
 
 /** A blank between two formulas, in em. */
@@ -48,21 +59,25 @@ function equationBox(symbol: string | undefined, lines: readonly Element[], sett
   return h('div.equation', { className: far }, [setSymbol(symbol, setting), ...lines])
 }
 
-function partsOf({ symbol, working, result }: Equation): Parts {
+function partsOf({ symbol, working, result }: Equation, symbolsOver: boolean): Parts {
   const answer = equalTo(resultOf(result))
   if (isResult(working, result)) return { named: [], put: [], answer }
-  const named = symbol === undefined || working.formula.names.length === 0 ? [] : [equalTo(symbolsOf(working))]
+  const bare = symbol === undefined || symbolsOver || working.formula.names.length === 0
+  const named = bare ? [] : [equalTo(symbolsOf(working))]
   const numbers = numbersOf(working)
   return { named, put: [symbol === undefined ? numbers : equalTo(numbers)], answer }
 }
 
 function linesOf(parts: Parts, layout: Layout & { readonly column: number }, setting: Setting): Element[] {
   const set = (part: Typeset): Element => setFormula(part, setting, layout.column)
-  if (parts.put.length === 0) return [h('div.ex', h('span.put.result', [set(parts.answer)]))]
-  const put = [h('span.put', parts.put.map(set)), ' ', h('span.result', [set(parts.answer)])]
+  const line = (of: readonly Typeset[], content: readonly ElementContent[]): Element =>
+    h(of.some(({ tex }) => isTall(tex)) ? 'div.ex.tall' : 'div.ex', [...content])
+  if (parts.put.length === 0) return [line([parts.answer], [h('span.put.result', [set(parts.answer)])])]
+  const put = [h('span.put', parts.put.map(set)), ...prose(' '), h('span.result', [set(parts.answer)])]
   const named = parts.named.map(part => h('span', [set(part)]))
-  if (named.length === 0) return [h('div.ex', put)]
-  return layout.together ? [h('div.ex', [...named, ' ', ...put])] : [h('div.ex', named), h('div.ex', put)]
+  if (named.length === 0) return [line(parts.put, put)]
+  if (layout.together) return [line([...parts.named, ...parts.put], [...named, ...prose(' '), ...put])]
+  return [line(parts.named, named), line(parts.put, put)]
 }
 
 /** A number that is its own result is not said twice. */

@@ -7,6 +7,7 @@ import { formulaLine } from './formula-line.ts'
 import { groups, rowTitle } from './given-table.ts'
 import { lookLine } from './look-line.ts'
 import type { Setting } from './setting.ts'
+import { isShared, type SetLine, sharedLines, stepsOf } from './shared-lines.ts'
 import { solveLine } from './solve-line.ts'
 
 /** One line of working, by its kind. */
@@ -25,12 +26,31 @@ export function lineHtml(line: Line, block: string, setting: Setting): Element {
   }
 }
 
-/** Lines in order; those of one row of a list under its label. */
+/** Lines in order; a step over the rows of a list under one head, other lines of one row under its label. */
 export function linesHtml(lines: readonly Line[], block: string, setting: Setting): Element[] {
+  const set: SetLine = (line, how) => lineHtml(line, block, how)
+  return runs(stepsOf(lines)).flatMap(run => {
+    const [first] = run
+    return first && isShared(first) ? sharedLines(first, set, setting) : rowByRow(run.flat(), set, setting)
+  })
+}
+
+/** Steps under one head stand alone; what stands between them is set together. */
+function runs(steps: readonly Line[][]): Line[][][] {
+  const together: Line[][][] = []
+  for (const step of steps) {
+    const before = together.at(-1)
+    if (before?.[0] && !isShared(before[0]) && !isShared(step)) before.push(step)
+    else together.push([step])
+  }
+  return together
+}
+
+function rowByRow(lines: readonly Line[], set: SetLine, setting: Setting): Element[] {
   return groups(lines).flatMap(group => {
     const [first] = group
-    if (group.length === 1 && first) return [lineHtml(labelled(first), block, setting)]
-    return [...rowHead(group), ...group.map(line => lineHtml(line, block, setting))]
+    if (group.length === 1 && first) return [set(labelled(first), setting)]
+    return [...rowHead(group), ...group.map(line => set(line, setting))]
   })
 }
 

@@ -19,7 +19,7 @@ export function lookLine(line: LookLine, block: string, setting: Setting): Eleme
   return stepFrame(
     {
       line,
-      notes: [h('p.source-table', [...tableWords(line, setting), axes(line)])],
+      notes: [tableNote(line, setting)],
       working: [
         h('div.looked', [neighbourhood(line), entry]),
         ...line.interpolations.map((one, index) => interpolation(one, interpolations[index])),
@@ -29,6 +29,11 @@ export function lookLine(line: LookLine, block: string, setting: Setting): Eleme
     },
     setting,
   )
+}
+
+/** What table it is and what its axes are. */
+export function tableNote(line: LookLine, setting: Setting): Element {
+  return h('p.source-table', [...tableWords(line, setting), axes(line)])
 }
 
 /** The table and how sure we are of it, in full where it is first used. */

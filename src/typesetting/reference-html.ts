@@ -28,10 +28,10 @@ export function anchorLinks(anchors: readonly Anchor[]): ElementContent[] {
 }
 
 /** As many users as are named. */
-const most = 3
+export const mostUsers = 3
 
 /** The way back from a value to the lines that use it, the first of many and how many more; nothing where none does. */
-export function usersHtml(users: readonly Anchor[]): Element[] {
+export function usersHtml(users: readonly Anchor[], most = mostUsers): Element[] {
   if (users.length === 0) return []
   const shown = users.slice(0, most)
   const more = users.length - shown.length

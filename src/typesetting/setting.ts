@@ -23,6 +23,8 @@ export interface Setting {
   /** Who uses a value, by its full name: `roof.M_x`. */
   readonly users: (name: string) => readonly Anchor[]
   readonly first: FirstUses
+  /** Set while a row of a step is set whose words stand over it, and where `symbols`, its formula too. */
+  readonly row?: { readonly symbols: boolean }
 }
 
 /** The setting of one package in one medium. */

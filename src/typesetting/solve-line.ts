@@ -1,6 +1,7 @@
 import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Printed, SolveLine } from '../evaluation/workings.ts'
+import { prose } from './prose.ts'
 import { asAt, usersHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 import { stepFrame } from './step-frame.ts'
@@ -9,15 +10,22 @@ import { valueCells, valueHtml } from './value-html.ts'
 
 /** Values of a numerical method: what it is, what went in, what came out, and how it verified itself. Not for the pencil. */
 export function solveLine(line: SolveLine, block: string, setting: Setting): Element {
-  const tables = h('div.solved', [
-    solveTable('Goes in', line.takes.map(takenRow)),
-    solveTable(
-      'Comes out',
-      line.gives.map(given => givenRow(given, block, setting)),
+  const taken = h('p.takes', [h('b', 'Goes in: '), ...line.takes.flatMap(takenWords), '.'])
+  const given = h('table.solve', [
+    h(
+      'thead',
+      h('tr', [h('th', { scope: 'col' }, 'Comes out'), h('th.value', { scope: 'colgroup', colSpan: 2 }, 'Value')]),
+    ),
+    h(
+      'tbody',
+      line.gives.map(each => givenRow(each, block, setting)),
     ),
   ])
   const verified = h('p.verified', [h('b', 'Verified: '), line.verified])
-  return stepFrame({ line, notes: [methodWords(line, setting)], working: [tables, verified], across: true }, setting)
+  return stepFrame(
+    { line, notes: [methodWords(line, setting)], working: [taken, given, verified], across: true },
+    setting,
+  )
 }
 
 /** The method in full where it is first used. */
@@ -27,26 +35,12 @@ function methodWords(line: SolveLine, setting: Setting): Element {
   return before ? h('p.method', [...title, ': ', ...asAt(before), '.']) : h('p.method', [...title, '. ', line.method])
 }
 
-function solveTable(title: string, rows: readonly Element[]): Element {
-  const head = h(
-    'thead',
-    h('tr', [h('th', { scope: 'col' }, title), h('th.value', { scope: 'colgroup', colSpan: 2 }, 'Value')]),
-  )
-  return h('table.solve', [head, h('tbody', [...rows])])
-}
-
 type Taken = SolveLine['takes'][number]
 
-function takenRow({ says: meaning, value }: Taken): Element {
-  return h('tr', [h('td', meaning), ...(isMany(value) ? [h('td', { colSpan: 2 }, listed(value))] : oneValue(value))])
-}
-
-function oneValue(value: string | Printed): Element[] {
-  return typeof value === 'string' ? valueCells(value) : valueCells(value.shown, value.to)
-}
-
-function isMany(value: Taken['value']): value is readonly Printed[] {
-  return Array.isArray(value)
+/** What goes in, in one sentence: `unit weight above the water 19 kN/m³; thickness 1.6 m, 3.0 m`. */
+function takenWords({ says: meaning, value }: Taken, index: number): ElementContent[] {
+  const values = typeof value === 'string' ? [valueHtml(value)] : listed([value].flat())
+  return [...prose(`${index > 0 ? '; ' : ''}${meaning} `), ...values]
 }
 
 function listed(values: readonly Printed[]): ElementContent[] {

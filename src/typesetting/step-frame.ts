@@ -3,7 +3,7 @@ import { h } from 'hastscript'
 import type { Line } from '../evaluation/workings.ts'
 import { tickBox } from './marks.ts'
 import { prose, sentenceCase } from './prose.ts'
-import { referenceHtml, usersHtml } from './reference-html.ts'
+import { mostUsers, referenceHtml, usersHtml } from './reference-html.ts'
 import type { Anchor, Setting } from './setting.ts'
 
 export interface Framed {
@@ -20,17 +20,38 @@ export interface Framed {
  * One numbered step of the ledger: its number, what it says, its working, at the margin the reference and the way on, and an empty
  * box for the checker. `data-line` and `data-kind` mark it for the pencil proof; no number is read from them.
  */
-export function stepFrame(
-  { line, notes = [], working, users = [], across = false }: Framed,
-  setting: Setting,
-): Element {
-  const margin = [...(line.reference ? [referenceHtml(line.reference, setting)] : []), ...usersHtml(users)]
-  const className = ['step', line.kind, ...(across ? ['across'] : [])]
+export function stepFrame(framed: Framed, setting: Setting): Element {
+  const { line, working, users = [], across = false } = framed
+  const margin = [...(setting.row ? [] : referenceOf(line, setting)), ...usersHtml(users, setting.row ? 1 : mostUsers)]
+  const className = ['step', line.kind, ...(setting.row ? ['row'] : []), ...(across ? ['across'] : [])]
   return h('div', { id: line.id, className, dataLine: line.number, dataKind: line.kind }, [
     h('div.no', line.number),
-    h('div.words', [h('p.says', prose(sentenceCase(line.says))), ...notes]),
+    h('div.words', setting.row ? [h('p.says', rowLabel(line))] : words(framed)),
     h('div.work', [...working]),
     h('div.margin', margin),
     tickBox(),
   ])
+}
+
+/** The head of a step over several rows: what it says and its symbols, once; the rows below it have the numbers and the boxes. */
+export function sharedHead(framed: Framed, setting: Setting): Element {
+  const { line, working, across = false } = framed
+  return h('div', { className: ['shared-head', ...(across ? ['across'] : [])] }, [
+    h('div.no', line.number.replace(/[a-z]+$/, '')),
+    h('div.words', words(framed)),
+    h('div.work', [...working]),
+    h('div.margin', referenceOf(line, setting)),
+  ])
+}
+
+function words({ line, notes = [] }: Framed): ElementContent[] {
+  return [h('p.says', prose(sentenceCase(line.says))), ...notes]
+}
+
+function referenceOf({ reference }: Line, setting: Setting): ElementContent[] {
+  return reference ? [referenceHtml(reference, setting)] : []
+}
+
+function rowLabel({ row }: Line): string {
+  return row ? `${row.index}${row.label ? ` ${row.label}` : ''}` : ''
 }
