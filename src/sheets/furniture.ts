@@ -22,7 +22,7 @@ export function furniture(model: PackageModel): string {
     box('bottom-right', `"Sheet " counter(page) " of " counter(pages)`, 'font-weight: 600'),
   ]
   return [
-    `@page { size: ${model.paper}; margin: 25mm 16mm 22mm 23mm; ${boxes.join(' ')} }`,
+    `@page { size: ${model.paper}; margin: 21mm 16mm 18mm 23mm; ${boxes.join(' ')} }`,
     `@page cover { margin: 20mm 16mm 16mm 23mm; ${bare(model)} }`,
   ].join('\n')
 }
@@ -31,8 +31,8 @@ const rule = '0.4pt solid #1a1a1a'
 
 function box(place: string, content: string, more = ''): string {
   const edge = place.startsWith('top')
-    ? `border-bottom: ${rule}; padding-bottom: 1.6mm; margin-bottom: 5.5mm; vertical-align: bottom;`
-    : `border-top: ${rule}; padding-top: 1.6mm; margin-top: 5mm; vertical-align: top;`
+    ? `border-bottom: ${rule}; padding-bottom: 1.6mm; margin-bottom: 4.5mm; vertical-align: bottom;`
+    : `border-top: ${rule}; padding-top: 1.6mm; margin-top: 4mm; vertical-align: top;`
   return `@${place} { content: ${content}; font: 7.8pt/1.25 "Source Serif 4"; color: #1a1a1a; ${edge} ${more} }`
 }
 

@@ -54,19 +54,22 @@ export function passportSheet(passports: readonly Passport[]): Element {
       'p',
       'For each module: the published answers that this version gives, as printed and as computed, and the inputs of this package that lie outside the range those cases span.',
     ),
-    ...passports.map(passport),
+    h('table.passport', [
+      h('thead', h('tr', ['Published case', 'Answer', 'Published', 'Ours', ''].map(passportHead))),
+      ...passports.flatMap(passport),
+    ]),
   ])
 }
 
-function passport({ module, version, title, cases, uses }: Passport): Element {
-  return h('table.passport', [
-    h('caption', [title, h('span.block-name', ` ${module} ${version}`)]),
-    h('thead', h('tr', ['Published case', 'Answer', 'Published', 'Ours', ''].map(passportHead))),
+function passport({ module, version, title, cases, uses }: Passport): Element[] {
+  const name = [h('b', title), h('span.block-name', ` ${module} ${version}`)]
+  return [
+    h('tbody.module', h('tr.group', h('th', { scope: 'rowgroup', colSpan: 5 }, name))),
     ...bySource(cases).map(sourceRows),
     h('tbody.uses', [
       h('tr', h('td', { colSpan: 5 }, uses.length > 0 ? uses.map(use) : ['Not used outside other modules.'])),
     ]),
-  ])
+  ]
 }
 
 function passportHead(name: string): Element {

@@ -34,8 +34,10 @@ export function partLists(rows: readonly GivenRow[]): {
 export function givenList(list: GivenList, block: string, setting: Setting): Element {
   const fields = fieldsOf(list)
   return h('table.given-list', [
-    h('caption', 'Given, row by row'),
-    h('thead', h('tr', [h('th', { scope: 'col' }, 'Row'), ...fields.map(field => fieldHead(field, setting))])),
+    h(
+      'thead',
+      h('tr', [h('th', { scope: 'col' }, 'Given, row by row'), ...fields.map(field => fieldHead(field, setting))]),
+    ),
     h(
       'tbody',
       list.map(row => listRow(row, fields, { block, setting })),

@@ -46,8 +46,7 @@ function sharedOne({ symbol, says, number, to }: Shared, setting: Setting): Elem
 
 function comparisons(lines: readonly ComparisonLine[], setting: Setting): Element {
   return h('table.comparisons', [
-    h('caption', 'The two methods compared'),
-    h('thead', h('tr', ['Quantity', 'First', 'Second', 'Apart', 'Expected within', 'Result'].map(th))),
+    h('thead', h('tr', ['The two methods compared', 'First', 'Second', 'Apart', 'Expected within', 'Result'].map(th))),
     h(
       'tbody',
       lines.map(line => comparisonRow(line, setting)),

@@ -74,7 +74,9 @@ function arrowInk(shape: Of<'arrow'>, place: Place): Ink {
   const to = place(shape.to)
   const away = unit(to, from)
   const spots = [...around(from, away, 4), ...aside(from, to)]
-  return inked([line([from, along(to, away, 3)], 0.7), head(from, to, 5)], [from, to], shape.label, spots)
+  const ink = inked([line([from, along(to, away, 3)], 0.7), head(from, to, 5)], [from, to], shape.label, spots)
+  // A label hides an arrow worse than an outline.
+  return { ...ink, edges: [...ink.edges, ...ink.edges] }
 }
 
 function dimensionInk(shape: Of<'dimension'>, place: Place): Ink {
@@ -150,7 +152,7 @@ function levelInk(shape: Of<'level'>, place: Place): Ink {
   ]
   const anchor = sign < 0 ? 'end' : 'start'
   const beside = { x: x + sign * 19, y: y + half, anchor } as const
-  const spots = [beside, { ...beside, y: y - 4 }, { ...beside, y: y + 9 }, { ...beside, y: y - 13 }]
+  const spots = [0, -5, 5, -10, 10, -15, 15, -20, 20].map(dy => ({ ...beside, y: beside.y + dy }))
   return inked(
     strokes,
     [
@@ -210,7 +212,7 @@ function around([x, y]: Point, [ax, ay]: Point, gap: number): Spot[] {
   const level = y + half
   if (Math.abs(ax) > Math.abs(ay)) {
     const anchor = ax < 0 ? 'end' : 'start'
-    return [0, -10, 10].map(dy => ({ x: x + Math.sign(ax) * gap, y: level + dy, anchor }))
+    return [0, -5, 5, -10, 10, -16, 16].map(dy => ({ x: x + Math.sign(ax) * gap, y: level + dy, anchor }))
   }
   const stood = ay < 0 ? y - gap : y + gap + 2 * half
   const further = ay < 0 ? stood - 10 : stood + 10
@@ -219,6 +221,8 @@ function around([x, y]: Point, [ax, ay]: Point, gap: number): Spot[] {
     { x: x + 3, y: stood, anchor: 'start' },
     { x: x - 3, y: stood, anchor: 'end' },
     { x, y: further, anchor: 'middle' },
+    { x: x + 3, y: further, anchor: 'start' },
+    { x: x - 3, y: further, anchor: 'end' },
   ]
 }
 

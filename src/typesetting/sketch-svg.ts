@@ -66,19 +66,30 @@ function overhang({ reach, world }: Laid): Pads {
 function lay(drawing: Drawing, id: string, sheet: Sheet, pads: Pads): Laid {
   const { place, box } = frame(drawing, sheet, pads)
   const inks = drawing.shapes.map(drawer(id, place))
-  const letters: Lettered[] = []
   const edges = inks.flatMap(ink => ink.edges)
-  for (const { label, spots } of inks.flatMap(ink => ink.wishes)) {
-    letters.push(chosen(label, spots, { taken: letters, edges }))
-  }
+  const letters = placed(
+    inks.flatMap(ink => ink.wishes),
+    edges,
+  )
   const reach = union([box, bounds([corner(box), ...inks.flatMap(ink => ink.reach)]), ...letters.map(l => l.box)])
   return { inks, letters, reach, world: box }
 }
 
 const corner = (box: Box): Point => [box.left, box.top]
 
+/** Labels placed one after the other, and then each again among all the others. */
+function placed(wishes: Ink['wishes'], edges: Ink['edges']): readonly Lettered[] {
+  let letters: readonly Lettered[] = []
+  for (const wish of wishes) letters = [...letters, chosen(wish, { taken: letters, edges })]
+  for (let turn = 0; turn < 2; turn += 1) {
+    for (const [index, wish] of wishes.entries())
+      letters = letters.with(index, chosen(wish, { taken: letters.filter((_, other) => other !== index), edges }))
+  }
+  return letters
+}
+
 /** The place where a label meets fewest others and fewest lines; the first of equals. */
-function chosen(label: Label, spots: readonly Spot[], { taken, edges }: Obstacles): Lettered {
+function chosen({ label, spots }: Ink['wishes'][number], { taken, edges }: Obstacles): Lettered {
   const width = runsWidth(labelRuns(label))
   const wanted = spots.length > 0 ? spots : [{ x: 0, y: 0, anchor: 'start' as const }]
   const tried = wanted.map(spot => ({ label, spot, box: letterBox(spot, width) }))

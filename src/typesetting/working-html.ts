@@ -10,11 +10,17 @@ import { pointsTable } from './points-table.ts'
 import { prose } from './prose.ts'
 import { secondHtml } from './second-html.ts'
 import type { Setting } from './setting.ts'
+import type { Sheet } from './sketch-frame.ts'
 import { sketchSvg } from './sketch-svg.ts'
 
 /** The widest a sketch beside a Given table, and one above it, may be: points. */
-const beside = { width: 190, height: 170 }
-const above = { width: 400, height: 150 }
+const beside = { width: 212, height: 185 }
+const above = { width: 400, height: 110 }
+/** The sketch is about as high as the table beside it: a row in points, and rows that any sketch has room for. */
+const rowHeight = 17
+const leastRows = 8
+/** A sketch lower than this share of the table leaves a hole beside it. */
+const leastShare = 0.5
 /** A Given table so short leaves the sketch standing out below it. */
 const shortGiven = 3
 
@@ -73,17 +79,25 @@ function incomplete(block: BlockWorking): Element[] {
   ]
 }
 
-/** Given, with the sketch beside it or, where it is too short for that, above; lists of several rows below. */
+/** Given, with the sketch beside it or, where the two are of very different height, above; lists of several rows below. */
 function start(block: CalcWorking, setting: Setting): Element[] {
   const { alone, lists } = partLists(block.given)
   const given = givenTable(alone, block.name, setting)
   const below = lists.map(list => givenList(list, block.name, setting))
   if (!block.sketch) return [h('div.start', [...given, ...below])]
-  const wide = alone.length < shortGiven
-  const figure = h('figure', [sketchSvg(block.sketch, `sketch-${block.name}`, wide ? above : beside), scaleNote(block)])
-  return wide
-    ? [h('div.start', [figure, ...given, ...below])]
-    : [h('div.start.split', [h('div', given), figure]), ...below]
+  const figure = (sheet: Sheet): Element =>
+    h('figure', block.sketch ? [sketchSvg(block.sketch, `sketch-${block.name}`, sheet), scaleNote(block)] : [])
+  const highest = Math.min(beside.height, rowHeight * Math.max(alone.length, leastRows))
+  const next = figure({ ...beside, height: highest })
+  const fits = alone.length >= shortGiven && heightOf(next) > alone.length * rowHeight * leastShare
+  return fits
+    ? [h('div.start.split', [h('div', given), next]), ...below]
+    : [h('div.start', [figure(above), ...given, ...below])]
+}
+
+/** Height of a sketch in points, as drawn. */
+function heightOf({ children: [sketch] }: Element): number {
+  return sketch?.type === 'element' ? Number.parseFloat(String(sketch.properties.height)) : 0
 }
 
 function scaleNote(block: CalcWorking): ElementContent {
