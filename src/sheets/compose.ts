@@ -8,7 +8,6 @@ import { settingOf } from '../typesetting/setting.ts'
 import { setSmallFigures } from '../typesetting/whole-page-figures.ts'
 import type { Assets } from './assets.ts'
 import { type AuthorSheets, authorSheets } from './author-sheets.ts'
-import { cautionsSheet } from './cautions-sheet.ts'
 import { checksSheet } from './checks-sheet.ts'
 import { contentsSheet } from './contents-sheet.ts'
 import { coverSheet } from './cover-sheet.ts'
@@ -50,8 +49,7 @@ function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: 
   const front = [registerSheet(workings, setting, model.margins), checksSheet(checksBySection(text.headings))]
   const messages = messagesSheet(workings.diagnostics, text.faults)
   const back = [referencesSheet(workings), recordSheet(model), passportSheet(model.passports)]
-  const cautions = cautionsSheet(workings)
-  const order = [...(model.draft ? messages : []), ...front, ...(model.draft ? [] : messages), ...cautions]
+  const order = [...(model.draft ? messages : []), ...front, ...(model.draft ? [] : messages)]
   const contents = contentsSheet([...order.map(headed), ...text.headings, ...back.map(headed)])
   const body = h('section.part.text', { id: 'text' }, [raw(text.html)])
   return { parts: [coverSheet(model), contents, ...order, body, ...back], text }

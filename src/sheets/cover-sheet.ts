@@ -1,7 +1,7 @@
 import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import { caution, tick } from '../typesetting/marks.ts'
-import { coverCautions } from './cautions-sheet.ts'
+import { coverCautions } from './cover-cautions.ts'
 import { coverState, type StateLine } from './cover-state.ts'
 import type { PackageModel } from './package-model.ts'
 

@@ -56,7 +56,6 @@ describe('compose: the package', () => {
       'register',
       'checks',
       'messages',
-      'cautions',
       'text',
       'references',
       'record',
