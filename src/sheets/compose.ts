@@ -46,13 +46,14 @@ function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: 
   const { workings, notebook } = model
   const setting = settingOf(workings, { medium })
   const text = authorSheets(model.body, { workings, notices: notebook.notices }, setting)
-  const front = [registerSheet(workings, setting, model.margins), checksSheet(checksBySection(text.headings))]
+  const sections = checksBySection(text.headings)
+  const front = [registerSheet(workings, setting, model.margins), checksSheet(sections)]
   const messages = messagesSheet(workings.diagnostics, text.faults)
   const back = [referencesSheet(workings), recordSheet(model), passportSheet(model.passports)]
   const order = [...(model.draft ? messages : []), ...front, ...(model.draft ? [] : messages)]
   const contents = contentsSheet([...order.map(headed), ...text.headings, ...back.map(headed)])
   const body = h('section.part.text', { id: 'text' }, [raw(text.html)])
-  return { parts: [coverSheet(model), contents, ...order, body, ...back], text }
+  return { parts: [coverSheet(model, sections), contents, ...order, body, ...back], text }
 }
 
 /** The contents entry of a part: its own heading. */

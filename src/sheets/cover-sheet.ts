@@ -2,11 +2,13 @@ import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import { caution, tick } from '../typesetting/marks.ts'
 import { coverCautions } from './cover-cautions.ts'
+import { coverGoverning } from './cover-governing.ts'
 import { coverState, type StateLine } from './cover-state.ts'
+import type { CheckedSection } from './gather-checks.ts'
 import type { PackageModel } from './package-model.ts'
 
-/** The cover: title block, state of the package, cautions, revisions, and lines for signature. */
-export function coverSheet(model: PackageModel): Element {
+/** The cover: title block, state of the package, cautions, what governs each section, revisions, and lines for signature. */
+export function coverSheet(model: PackageModel, sections: readonly CheckedSection[]): Element {
   const { title } = model.notebook
   return h('header.part.cover', { id: 'cover' }, [
     h('div.cover-head', [
@@ -19,6 +21,7 @@ export function coverSheet(model: PackageModel): Element {
     ]),
     identity(model),
     h('div.cover-body', [state(model), cautions(model)]),
+    ...coverGoverning(sections, model.paper === 'letter' ? 5 : 9),
     h('div.cover-foot', [revisions(model), signatures(model)]),
   ])
 }

@@ -23,6 +23,7 @@ export function furniture(model: PackageModel): string {
   ]
   return [
     `@page { size: ${model.paper}; margin: 21mm 16mm 18mm 23mm; ${boxes.join(' ')} }`,
+    `.undercroft .cover { min-height: ${model.paper === 'letter' ? 240 : 258}mm }`,
     `@page cover { margin: 20mm 16mm 16mm 23mm; ${bare(model)} }`,
   ].join('\n')
 }

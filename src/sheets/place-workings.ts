@@ -2,10 +2,10 @@ import type { Element, ElementContent, Nodes, Root } from 'hast'
 import { h } from 'hastscript'
 import type { BlockWorking, Workings } from '../evaluation/workings.ts'
 import type { Notice } from '../notebook/types.ts'
+import { answerHtml } from '../typesetting/answer-html.ts'
 import { authorFormula, type TexTrouble } from '../typesetting/author-formula.ts'
 import { caution } from '../typesetting/marks.ts'
 import type { Setting } from '../typesetting/setting.ts'
-import { valueHtml } from '../typesetting/value-html.ts'
 import { titleOfWork, workingHtml } from '../typesetting/working-html.ts'
 import { toText } from './plain-text.ts'
 
@@ -67,7 +67,7 @@ function place(node: Nodes, walk: Walk): Nodes[] {
   const block = indexOf(node, 'dataUndercroftBlock')
   if (block !== undefined) return placeBlock(block, walk)
   const mention = indexOf(node, 'dataUndercroftMention')
-  if (mention !== undefined) return [mentioned(mention, walk)]
+  if (mention !== undefined) return [answerHtml(walk.workings.answers[mention], walk.setting, `m-${mention + 1}`)]
   const tex = mathOf(node)
   if (tex !== undefined) return [authorFormula(tex, { ...walk, display: isDisplay(node) })]
   if (levelOf(node) !== undefined) return [placeHeading(node, walk)]
@@ -115,29 +115,6 @@ function isDisplay(node: Element): boolean {
 
 function classes(element: Element): readonly (string | number)[] {
   return Array.isArray(element.properties.className) ? element.properties.className : []
-}
-
-function mentioned(index: number, { workings, setting }: Walk): ElementContent {
-  const answer = workings.answers[index]
-  switch (answer?.kind) {
-    case 'value':
-      return valueHtml(answer.printed.shown, answer.printed.to)
-    case 'word':
-      return h('a.value', { href: `#${answer.to}` }, answer.text)
-    case 'see':
-      return h('a', { href: `#${answer.to}` }, [answer.number, ' ', answer.title].join('').trim())
-    case 'cite':
-      return cited(answer.key, `m-${index + 1}`, setting)
-    default:
-      return h('strong.unknown', '[nothing has this name]')
-  }
-}
-
-/** A citation; `id` is where the reference list points back to. */
-function cited(key: string, id: string, setting: Setting): Element {
-  const listed = setting.reference(key)
-  if (!listed) return h('strong.unknown', `[${key}]`)
-  return h('a.cite', { id, href: `#reference-${listed.number}` }, `[${listed.number}]`)
 }
 
 function noticeHtml(element: Element, index: number, notice: Notice | undefined): Element {

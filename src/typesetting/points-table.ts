@@ -1,25 +1,34 @@
-import type { Element } from 'hast'
+import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { PointsTable } from '../evaluation/workings.ts'
+import { prose } from './prose.ts'
 import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
 import { valueHtml } from './value-html.ts'
 
+/** As many points as stand beside each other. */
+const across = 8
+
+type Points = PointsTable['points']
+
 /** An author's own table, points in columns, as it was typed; values between points are interpolated on a straight line. */
 export function pointsTable({ name, says, points }: PointsTable, setting: Setting): Element {
-  const row = (head: string, values: Element[]): Element =>
-    h('tr', [h('th', { scope: 'row' }, head), ...values.map(value => h('td', [value]))])
+  const remark: ElementContent[] = says ? prose(`: ${says}`) : []
+  const note = h('span.block-name', ' straight lines between the points')
   return h('table.points', [
-    h('caption', ['Table ', symbolHtml(name, setting), says ? `: ${says}` : '']),
-    h('tbody', [
-      row(
-        'at',
-        points.map(({ x }) => valueHtml(x)),
-      ),
-      row(
-        'value',
-        points.map(({ y }) => valueHtml(y)),
-      ),
-    ]),
+    h('caption', ['Table ', symbolHtml(name, setting), ...remark, note]),
+    ...partsOf(points).map(part => pointRows(part, symbolHtml(name, setting))),
+  ])
+}
+
+function partsOf(points: Points): Points[] {
+  const count = Math.ceil(points.length / across)
+  return Array.from({ length: count }, (_, index) => points.slice(index * across, (index + 1) * across))
+}
+
+function pointRows(points: Points, symbol: Element): Element {
+  return h('tbody', [
+    h('tr.at', [h('th', { scope: 'row' }, 'at'), ...points.map(({ x }) => h('td.number', [valueHtml(x)]))]),
+    h('tr', [h('th', { scope: 'row' }, [symbol]), ...points.map(({ y }) => h('td.number', [valueHtml(y)]))]),
   ])
 }

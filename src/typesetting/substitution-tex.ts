@@ -10,8 +10,23 @@ export interface Typeset {
 
 /** The formula in symbols. */
 export function symbolsOf(working: Substitution): Typeset {
-  const symbolOf = (name: string): string | undefined => first(working.operands.get(name))?.symbol
+  const symbolOf = symbolsApart(working)
   return { tex: texSymbols(working.formula, symbolOf), spoken: spokenSymbols(working.formula, symbolOf) }
+}
+
+/** The symbol of each name; where several values of one line have the same, each with the name of its block below it. */
+function symbolsApart({ operands }: Substitution): (name: string) => string | undefined {
+  const alike = new Map<string, Set<string>>()
+  for (const [name, printed] of operands) {
+    const symbol = first(printed)?.symbol ?? name
+    alike.set(symbol, (alike.get(symbol) ?? new Set()).add(first(printed)?.to ?? name))
+  }
+  return name => {
+    const symbol = first(operands.get(name))?.symbol
+    const [block, own] = name.split('.')
+    const apart = symbol !== undefined && own !== undefined && (alike.get(symbol)?.size ?? 0) > 1
+    return apart ? `${symbol}_${block}` : symbol
+  }
 }
 
 /** The formula with its numbers put in, each a link to where it was made. */

@@ -1,0 +1,38 @@
+import type { Element } from 'hast'
+import { h } from 'hastscript'
+import { plainNumber } from '../quantity/number-print.ts'
+import { ratioBar, verdict } from '../typesetting/marks.ts'
+import { prose, sentenceCase } from '../typesetting/prose.ts'
+import { type Checked, type CheckedSection, worse } from './gather-checks.ts'
+
+interface Governing {
+  readonly title: string
+  readonly check: Checked
+}
+
+/** For the cover: the check that governs each section, in the order of the text; the worst ones where the cover has no room for all. */
+export function coverGoverning(sections: readonly CheckedSection[], room: number): Element[] {
+  const governing = sections.flatMap(({ title, checks: [check] }) => (check ? [{ title, check }] : []))
+  if (governing.length === 0) return []
+  const kept = new Set(governing.toSorted((a, b) => worse(a.check, b.check)).slice(0, room))
+  const more = governing.length - kept.size
+  const rest = more > 0 ? [h('span.block-name', ` the worst of ${governing.length} sections`)] : []
+  return [
+    h('table.governs', [
+      h('caption', ['What governs each section', ...rest]),
+      h('tbody', governing.filter(one => kept.has(one)).map(row)),
+    ]),
+  ]
+}
+
+function row({ title, check: { line } }: Governing): Element {
+  const ratio = line.ratio
+    ? [h('td.bar', [ratioBar(line.ratio.value)]), h('td.number', plainNumber(line.ratio.shown.digits))]
+    : [h('td', { colSpan: 2 })]
+  return h('tr', [
+    h('th', { scope: 'row' }, title),
+    h('td.meaning', [h('a', { href: `#${line.id}` }, line.number), ' ', ...prose(sentenceCase(line.says))]),
+    ...ratio,
+    h('td', [verdict(line.satisfied)]),
+  ])
+}
