@@ -17,10 +17,10 @@ import { sketchSvg } from './sketch-svg.ts'
 const beside = { width: 212, height: 185 }
 const above = { width: 400, height: 110 }
 /** The sketch is about as high as the table beside it: a row in points, and rows that any sketch has room for. */
-const rowHeight = 17
+const rowHeight = 15
 const leastRows = 8
 /** A sketch lower than this share of the table leaves a hole beside it. */
-const leastShare = 0.5
+const leastShare = 0.6
 /** A Given table so short leaves the sketch standing out below it. */
 const shortGiven = 3
 
