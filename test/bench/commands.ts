@@ -79,14 +79,16 @@ async function print(html: string): Promise<{ pages: number }> {
   }
 }
 
-/** The example's body several times over, block names made distinct. */
+/** The example's body several times over, the blocks of each copy under names of their own. */
 function manyTimes(text: string, times: number): string {
   const [, front = '', body = ''] = /^(---\n[\s\S]*?\n---\n)([\s\S]*)$/.exec(text) ?? []
-  const names = [...body.matchAll(/^```(?:assume|calc [\w-]+|work) (\w+)/gm)].map(found => found[1] ?? '')
-  const copies = Array.from({ length: times }, (_, copy) =>
+  const names = [...body.matchAll(/^```(?:assume|calc [\w-]+|work) (\w+)/gm)].map(found => found[1] ?? '').join('|')
+  const heads = new RegExp(`^(\`\`\`(?:assume|calc [\\w-]+|work) (?:${names}))$`, 'gm')
+  const uses = new RegExp(`(?<![\\w.])(${names})(?=\\.[A-Za-z])`, 'g')
+  const seen = new RegExp(`(:see\\[(?:${names}))\\]`, 'g')
+  const copyOf = (copy: number): string =>
     copy === 0
       ? body
-      : names.reduce((so, name) => so.replaceAll(new RegExp(`\\b${name}(?=[.\\]\\n])`, 'g'), `${name}_${copy}`), body),
-  )
-  return front + copies.join('\n')
+      : body.replaceAll(heads, `$1_${copy}`).replaceAll(uses, `$1_${copy}`).replaceAll(seen, `$1_${copy}]`)
+  return front + Array.from({ length: times }, (_, copy) => copyOf(copy)).join('\n')
 }
