@@ -48,7 +48,9 @@ function fitted(drawing: Drawing, id: string, sheet: Sheet): Laid {
   let pads: Pads = { left: 4, top: 4, right: 4, bottom: 4 }
   let laid = lay(drawing, id, sheet, pads)
   for (let turn = 0; turn < 4; turn += 1) {
-    pads = overhang(laid)
+    const wanted = overhang(laid)
+    if (Object.values(pads).join() === Object.values(wanted).join()) break
+    pads = wanted
     laid = lay(drawing, id, sheet, pads)
   }
   return laid
@@ -81,10 +83,8 @@ const corner = (box: Box): Point => [box.left, box.top]
 function placed(wishes: Ink['wishes'], edges: Ink['edges']): readonly Lettered[] {
   let letters: readonly Lettered[] = []
   for (const wish of wishes) letters = [...letters, chosen(wish, { taken: letters, edges })]
-  for (let turn = 0; turn < 2; turn += 1) {
-    for (const [index, wish] of wishes.entries())
-      letters = letters.with(index, chosen(wish, { taken: letters.filter((_, other) => other !== index), edges }))
-  }
+  for (const [index, wish] of wishes.entries())
+    letters = letters.with(index, chosen(wish, { taken: letters.filter((_, other) => other !== index), edges }))
   return letters
 }
 

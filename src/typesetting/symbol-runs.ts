@@ -15,6 +15,18 @@ export interface Run {
  * same TeX that sets it elsewhere, so that it has one reading.
  */
 export function symbolRuns(symbol: string): readonly Run[] {
+  const found = known.get(symbol)
+  if (found) return found
+  const runs = readRuns(symbol)
+  if (known.size >= kept) known.clear()
+  known.set(symbol, runs)
+  return runs
+}
+
+const kept = 1000
+const known = new Map<string, readonly Run[]>()
+
+function readRuns(symbol: string): readonly Run[] {
   const tree = fromHtmlIsomorphic(renderTex(symbolTex(symbol)).mathml, { fragment: true })
   const runs: Run[] = []
   for (const child of tree.children) walk(child, 'line', runs)

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { assets } from '../../src/sheets/assets.ts'
 import { type Composed, compose } from '../../src/sheets/compose.ts'
 import { openBrowser } from '../../src/sheets/pdf/index.ts'
+import { room } from '../../src/typesetting/fit-tex.ts'
 import { smallPackage } from './small-package.ts'
 import { type Looker, openLooker } from './test-page.ts'
 
@@ -43,6 +44,36 @@ describe('pages: in a browser', () => {
     await page.close()
     expect(wide).toEqual([])
     expect(across).toBeLessThanOrEqual(646)
+  })
+  it('a step has the room that its layout reckons with, and letters no smaller than 7.5 pt', async () => {
+    const page = await looker.open(composed.print, 'print')
+    await page.setViewport({ width: 646, height: 900 })
+    const { inColumn, across, symbols, small } = await page.evaluate(() => {
+      const em = (element: Element): number => {
+        const katex = element.querySelector('.katex')
+        return katex ? Number.parseFloat(getComputedStyle(katex).fontSize) : Number.NaN
+      }
+      const widths = (selector: string): number[] =>
+        Array.from(document.querySelectorAll(selector)).map(box => box.getBoundingClientRect().width / em(box))
+      const row = '.equation:not(.far, .unnamed, .comparison) > '
+      const small = Array.from(document.querySelectorAll('.step *, .given *, .shared-head *'))
+        .filter(element => !element.closest('.katex, sup, sub, svg') && element.textContent?.trim() !== '')
+        .filter(element => Number.parseFloat(getComputedStyle(element).fontSize) < 7.5 / 0.75 - 0.01)
+        .map(element => element.outerHTML.slice(0, 80))
+      return {
+        inColumn: widths(`.step:not(.across) .work > ${row}.ex`),
+        across: widths(`.step.across .work > ${row}.ex`),
+        symbols: widths(`.work > ${row}.symbol`),
+        small,
+      }
+    })
+    await page.close()
+    expect(inColumn.length).toBeGreaterThan(10)
+    expect(across.length).toBeGreaterThan(10)
+    expect(Math.min(...inColumn)).toBeGreaterThanOrEqual(room.column)
+    expect(Math.min(...across)).toBeGreaterThanOrEqual(room.across)
+    expect(Math.min(...symbols)).toBeGreaterThanOrEqual(room.symbol)
+    expect(small).toEqual([])
   })
   it('axe finds nothing on the screen', async () => {
     const page = await looker.open(composed.screen, 'screen')

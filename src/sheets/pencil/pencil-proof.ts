@@ -2,6 +2,7 @@ import type { Element, Nodes } from 'hast'
 import { fromHtmlIsomorphic } from 'hast-util-from-html-isomorphic'
 import { all, attribute, classed, first } from './find-elements.ts'
 import { proveLine } from './prove-line.ts'
+import { seenMarkup } from './seen-markup.ts'
 
 /** A printed line that does not come out. */
 export interface Failing {
@@ -31,7 +32,7 @@ export interface LineProof {
  * code with the rooms that computed the page.
  */
 export function pencilProof(html: string): PencilProof {
-  const page = fromHtmlIsomorphic(html)
+  const page = fromHtmlIsomorphic(seenMarkup(html))
   const figures = figuresOf(page)
   const steps = all(page, element => attribute(element, 'dataLine') !== undefined)
   const solved = steps.filter(step => attribute(step, 'dataKind') === 'solve')
