@@ -10,23 +10,29 @@ export interface Typeset {
 
 /** The formula in symbols. */
 export function symbolsOf(working: Substitution): Typeset {
-  const symbolOf = symbolsApart(working)
-  return { tex: texSymbols(working.formula, symbolOf), spoken: spokenSymbols(working.formula, symbolOf) }
+  const apart = symbolsApart(working)
+  return { tex: texSymbols(working.formula, apart), spoken: spokenSymbols(working.formula, apart) }
 }
 
 /** The symbol of each name; where several values of one line have the same, each with the name of its block below it. */
 function symbolsApart({ operands }: Substitution): (name: string) => string | undefined {
   const alike = new Map<string, Set<string>>()
   for (const [name, printed] of operands) {
-    const symbol = first(printed)?.symbol ?? name
+    const symbol = symbolOf(printed) ?? name
     alike.set(symbol, (alike.get(symbol) ?? new Set()).add(first(printed)?.to ?? name))
   }
   return name => {
-    const symbol = first(operands.get(name))?.symbol
+    const symbol = symbolOf(operands.get(name))
     const [block, own] = name.split('.')
     const apart = symbol !== undefined && own !== undefined && (alike.get(symbol)?.size ?? 0) > 1
     return apart ? `${symbol}_${block}` : symbol
   }
+}
+
+/** The symbol of an operand; of a list that of its rows, without the number of a row. */
+function symbolOf(printed: Printed | readonly Printed[] | undefined): string | undefined {
+  const symbol = first(printed)?.symbol
+  return printed !== undefined && isMany(printed) ? symbol?.replace(/_\d+$/, '') : symbol
 }
 
 /** The formula with its numbers put in, each a link to where it was made. */
