@@ -32,7 +32,7 @@ export const breathers = {
 } as const
 
 const who: Axis = { kind: 'words', says: 'sex and age in years', keys: Object.keys(breathers) }
-const status = 'looked up in two transcriptions that agree cell by cell'
+const status = 'looked up in two copies that agree cell by cell'
 
 /** Carbon dioxide breathed out by one person, L/s at 273 K and 101 kPa, by who it is and by activity in met. */
 export const carbonDioxideGeneration = table(
