@@ -15,8 +15,30 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   notebook: ['quantity', 'formula', 'diagnostic'],
   evaluation: ['notebook (types)', 'modules', 'formula', 'quantity', 'diagnostic'],
   typesetting: ['evaluation (types)', 'formula', 'quantity', 'modules (types)'],
-  sheets: ['typesetting', 'evaluation (types)', 'notebook (types)', 'diagnostic', 'quantity', 'formula (types)'],
-  command: ['quantity', 'diagnostic', 'formula', 'modules', 'notebook', 'evaluation', 'typesetting', 'sheets'],
+  study: ['evaluation', 'notebook (types)', 'modules (types)', 'formula', 'quantity', 'diagnostic'],
+  comparison: ['evaluation', 'notebook (types)', 'modules (types)', 'formula', 'quantity', 'diagnostic'],
+  sheets: [
+    'typesetting',
+    'study (types)',
+    'comparison (types)',
+    'evaluation (types)',
+    'notebook (types)',
+    'diagnostic',
+    'quantity',
+    'formula (types)',
+  ],
+  command: [
+    'quantity',
+    'diagnostic',
+    'formula',
+    'modules',
+    'notebook',
+    'evaluation',
+    'study',
+    'comparison',
+    'typesetting',
+    'sheets',
+  ],
   /** The hallway and the public names: files at the top of src. */
   '': ['quantity', 'diagnostic', 'formula', 'modules', 'notebook', 'evaluation', 'typesetting', 'sheets', ''],
 }
@@ -60,8 +82,8 @@ const homes: Readonly<Record<string, readonly string[]>> = {
   'node:zlib': ['sheets/pdf'],
   'node:stream': ['sheets/pdf'],
   'node:stream/promises': ['sheets/pdf'],
-  'node:child_process': ['sheets/pdf'],
-  'node:util': ['sheets/pdf'],
+  'node:child_process': ['sheets/pdf', 'comparison'],
+  'node:util': ['sheets/pdf', 'comparison'],
   'node:module': ['command', 'sheets/pdf'],
 }
 
