@@ -1,5 +1,5 @@
 import { basename } from 'node:path'
-import type { IssueOptions } from './program.ts'
+import type { IssueOptions } from './issue-options.ts'
 
 /** The command as the package's record states it: what it was made from and how, and no folder of this machine. */
 export function packageCommand(file: string, { draft, paper, htmlOnly }: IssueOptions): string {

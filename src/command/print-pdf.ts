@@ -2,8 +2,8 @@ import { finishPdf, type OpenBrowser, type PrintFailure } from '../sheets/pdf/in
 import type { Evaluated } from './evaluated.ts'
 import { packageAttachments } from './package-attachments.ts'
 import { keepGuess, readGuess } from './page-guess.ts'
-import type { Surroundings } from './program.ts'
 import { sha256 } from './sha256.ts'
+import type { Surroundings } from './surroundings.ts'
 
 /** Fonts that may stand in a package: no face of the machine's. */
 const fonts = ['KaTeX_*', 'SourceSerif4*', 'Source Serif 4*']

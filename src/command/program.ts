@@ -1,17 +1,7 @@
 import { Command, CommanderError, Option } from 'commander'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
-import type { Terminal } from './terminal.ts'
-import type { Stoppable } from './until-stopped.ts'
-
-/** What a command needs of the process. */
-export interface Surroundings {
-  readonly terminal: Terminal
-  readonly version: string
-  /** Folder of the templates and fonts that came with the program. */
-  readonly assets: string
-  readonly variables: Readonly<Record<string, string | undefined>>
-  readonly untilStopped: Stoppable
-}
+import type { IssueOptions } from './issue-options.ts'
+import type { Surroundings } from './surroundings.ts'
 
 const notes = `
 Exit status: 0 all is well, 1 the notebook has errors, 2 called wrongly, 3 a check is not satisfied,
@@ -99,13 +89,4 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     )
 
   return program
-}
-
-export interface IssueOptions {
-  readonly out?: string
-  readonly draft?: boolean
-  readonly paper?: 'A4' | 'letter'
-  readonly htmlOnly?: boolean
-  readonly browser?: string
-  readonly format?: 'text' | 'json'
 }

@@ -3,9 +3,9 @@ import { type ResultsData, resultsData } from '../evaluation/results-data.ts'
 import { columns } from './columns.ts'
 import { evaluateFile } from './evaluated.ts'
 import type { ExitStatus } from './exit-status.ts'
-import type { Surroundings } from './program.ts'
 import { sayDiagnostics } from './say-diagnostics.ts'
 import { sha256 } from './sha256.ts'
+import type { Surroundings } from './surroundings.ts'
 
 /** `results FILE`: every value, step and check, as JSON or a table. Diagnostics go to standard error. */
 export async function results(

@@ -1,6 +1,7 @@
 import type { Citation } from '../modules/sources.ts'
 import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
+import type { Base } from './line-base.ts'
 import { literalOf } from './literal.ts'
 import type { PlannedBranch, PlannedFormula, PlannedLine, PlannedSolve } from './plan-types.ts'
 import { printCheck } from './print-check.ts'
@@ -50,8 +51,6 @@ function printLine(context: PrintContext, line: PlannedLine): Line | undefined {
       return printCheck(context, line, base)
   }
 }
-
-export type Base = Pick<Line, 'id' | 'number' | 'says' | 'reference' | 'row' | 'place'>
 
 export function referenceOf(source: Citation | undefined): { reference?: Reference } {
   return source ? { reference: { key: source.key, at: source.at } } : {}

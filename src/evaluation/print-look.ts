@@ -5,11 +5,11 @@ import type { Axis } from '../modules/table.ts'
 import { fromUnit } from '../quantity/to-unit.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
 import { unitOf } from '../quantity/unit.ts'
+import type { Base } from './line-base.ts'
 import { lookAt } from './plan-look.ts'
 import type { Entity, PlannedLook } from './plan-types.ts'
 import { exactOf, type PrintContext, printedOf, siOf } from './print-context.ts'
 import { type Loose, printNumbers } from './print-formula.ts'
-import type { Base } from './print-lines.ts'
 import type { Interpolated, LookedAxis, LookLine } from './workings.ts'
 
 /** A look-up with its neighbourhood: the corner cells as printed in the table, and each interpolation as a line. */

@@ -1,4 +1,4 @@
-import type { DimensionName } from './module.ts'
+import type { DimensionName } from './dimension-name.ts'
 
 /** What a numerical method answers: numbers by output name, and how it verified itself, in one sentence. */
 export type Solved =

@@ -1,3 +1,4 @@
+import type { DimensionName } from './dimension-name.ts'
 import type { Method } from './method.ts'
 import type { Drawing, SketchView } from './sketch.ts'
 import type { Citation } from './sources.ts'
@@ -8,9 +9,6 @@ export interface UnitChoice {
   readonly SI: string
   readonly US: string
 }
-
-/** Names of dimensions a module may ask for; `quantity/dimension-names.ts` gives each its exponents. */
-export type DimensionName = string
 
 /**
  * A quantity an author must give. Range texts are quantities (`'0 mm'`): outside `above`/`below`/`least`/`most` the

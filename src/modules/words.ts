@@ -1,10 +1,10 @@
+import type { DimensionName } from './dimension-name.ts'
 import type { Method } from './method.ts'
 import type {
   CarriedStep,
   CheckStep,
   ChoiceInput,
   Condition,
-  DimensionName,
   EachStep,
   FormulaStep,
   LabelInput,

@@ -1,5 +1,5 @@
 import type { BlockWorking, CalcWorking, Line, LookLine, SolveLine, Workings } from '../evaluation/workings.ts'
-import type { Anchor } from './setting.ts'
+import type { Anchor } from './anchor.ts'
 
 /** Where words that several places share stand in full: each answer is an earlier place, or nothing at the first. */
 export interface FirstUses {

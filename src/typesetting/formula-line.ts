@@ -7,7 +7,7 @@ import { stepFrame } from './step-frame.ts'
 
 /** What it means, then symbol = formula = numbers = result, and the lines that use it at the margin. */
 export function formulaLine(line: FormulaLine, block: string, setting: Setting): Element {
-  const notes = line.fewer ? [h('p.note', 'Fewer figures: a difference of nearly equal numbers.')] : []
+  const notes = line.fewer ? [h('p.note.fewer', 'Fewer figures: a difference of nearly equal numbers.')] : []
   const { symbol, working, result } = line
   const { html, across } = equationHtml({ symbol, working, result }, setting)
   const users = setting.users(`${block}.${line.name}`)

@@ -1,10 +1,11 @@
 import type { Element } from 'hast'
 import { h } from 'hastscript'
 import type { GivenRow } from '../evaluation/workings.ts'
+import type { Anchor } from './anchor.ts'
 import { fieldOf, keyOf } from './given-key.ts'
 import { prose, sentenceCase } from './prose.ts'
 import { usersHtml } from './reference-html.ts'
-import type { Anchor, Setting } from './setting.ts'
+import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
 import { valueHtml } from './value-html.ts'
 

@@ -1,7 +1,8 @@
 import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Reference } from '../evaluation/workings.ts'
-import type { Anchor, Setting } from './setting.ts'
+import type { Anchor } from './anchor.ts'
+import type { Setting } from './setting.ts'
 
 /** Sources that need no entry in a list: the line itself is the reason. */
 const unlisted: ReadonlySet<string> = new Set(['statics', 'practice'])

@@ -1,12 +1,7 @@
 import type { Workings } from '../evaluation/workings.ts'
+import type { Anchor } from './anchor.ts'
 import { type FirstUses, firstUses } from './first-uses.ts'
 import type { Medium } from './medium.ts'
-
-/** A place on the page that can be linked to, with the number printed for it. */
-export interface Anchor {
-  readonly id: string
-  readonly number: string
-}
 
 /** A source as it stands in the reference list. */
 export interface Listed {

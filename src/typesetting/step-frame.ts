@@ -1,10 +1,11 @@
 import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Line } from '../evaluation/workings.ts'
+import type { Anchor } from './anchor.ts'
 import { tickBox } from './marks.ts'
 import { prose, sentenceCase } from './prose.ts'
 import { mostUsers, referenceHtml, usersHtml } from './reference-html.ts'
-import type { Anchor, Setting } from './setting.ts'
+import type { Setting } from './setting.ts'
 
 export interface Framed {
   readonly line: Line

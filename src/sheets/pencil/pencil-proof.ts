@@ -1,15 +1,9 @@
 import type { Element, Nodes } from 'hast'
 import { fromHtmlIsomorphic } from 'hast-util-from-html-isomorphic'
 import { all, attribute, classed, first } from './find-elements.ts'
+import type { Failing } from './line-proof.ts'
 import { proveLine } from './prove-line.ts'
 import { seenMarkup } from './seen-markup.ts'
-
-/** A printed line that does not come out. */
-export interface Failing {
-  readonly number: string
-  readonly printed: string
-  readonly recomputed: string
-}
 
 /** How many printed lines were recomputed from the page's own characters, and how many closed. */
 export interface PencilProof {
@@ -18,12 +12,6 @@ export interface PencilProof {
   readonly failing: readonly Failing[]
   /** Lines of a numerical method, which no pencil repeats. */
   readonly notPencil: number
-}
-
-/** What one step had to prove. */
-export interface LineProof {
-  readonly lines: number
-  readonly failing: readonly Failing[]
 }
 
 /**
