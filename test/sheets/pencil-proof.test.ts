@@ -1,8 +1,15 @@
+import { toHtml } from 'hast-util-to-html'
 import katex from 'katex'
 import { beforeAll, describe, expect, it } from 'vitest'
+import { evaluate } from '../../src/evaluation/evaluate.ts'
+import { makeWorkings } from '../../src/evaluation/make-workings.ts'
+import { plan } from '../../src/evaluation/plan.ts'
+import { readNotebook } from '../../src/notebook/read-notebook.ts'
 import { assets } from '../../src/sheets/assets.ts'
 import { compose } from '../../src/sheets/compose.ts'
 import { type PencilProof, pencilProof } from '../../src/sheets/pencil/pencil-proof.ts'
+import { settingOf } from '../../src/typesetting/setting.ts'
+import { workingHtml } from '../../src/typesetting/working-html.ts'
 import { smallPackage } from './small-package.ts'
 
 let screen: string
@@ -112,5 +119,23 @@ describe('pencil proof: one line', () => {
     const proof = line('\\operatorname{mystery}(3)', '\\mathbf{3}')
     expect(proof.closing).toBe(0)
     expect(proof.failing[0]?.recomputed).toContain('not read')
+  })
+})
+
+describe('pencil proof: a difference of nearly equal numbers', () => {
+  const text = '```work t\na = sqrt(2) * 1e12\nb = sqrt(2) * 1e12 + 123456.7\nc = b - a\n```\n'
+  const workings = makeWorkings(evaluate(plan(readNotebook(text, { path: 'nearly.md' }), [])))
+  const [block] = workings.blocks
+  const page = block
+    ? toHtml(workingHtml(block, 2, settingOf(workings, { medium: 'screen' })), { allowDangerousHtml: true })
+    : ''
+
+  it('closes where the line says on the page that it shows fewer figures', () => {
+    expect(page).toContain('<p class="note fewer">Fewer figures')
+    expect(pencilProof(page)).toEqual({ lines: 3, closing: 3, failing: [], notPencil: 0 })
+  })
+  it('does not close where it says nothing', () => {
+    const silent = pencilProof(page.replace('class="note fewer"', 'class="note"'))
+    expect(silent.failing).toMatchObject([{ number: '1.03', recomputed: '124000' }])
   })
 })
