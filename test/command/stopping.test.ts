@@ -81,6 +81,7 @@ describe('SIGKILL', () => {
     }
     expect((await undercroft(arguments_, { cwd, env })).status).toBe(3)
     expect(read().map((bytes, index) => fresh[index]?.equals(bytes))).toEqual([true, true])
+    expect(readdirSync(temporary)).toEqual([])
     await until('no browser is left', () => strays(temporary).length === 0)
   })
 })

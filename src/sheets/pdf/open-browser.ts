@@ -1,6 +1,4 @@
-import { lstat, mkdtemp, rm } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { lstat } from 'node:fs/promises'
 import { chooseCacheFolder } from './cache-folder.ts'
 import { findBrowser } from './find-browser.ts'
 import { writeFontConfig } from './font-config.ts'
@@ -8,6 +6,7 @@ import { findChromiumPackage, unpackFonts } from './packed-chromium.ts'
 import type { PrintEnvironment } from './print-environment.ts'
 import { messageOf, type PrintFailure, printFailure, systemCode } from './print-failure.ts'
 import { type PrintedPackage, type PrintOptions, printInTab } from './print-in-tab.ts'
+import { makeSession, removeSession } from './session-folder.ts'
 import { type StartedBrowser, startBrowser, stopped } from './start-browser.ts'
 
 /** Which browser printed; a package's record names it, since another build makes other bytes. */
@@ -43,21 +42,6 @@ export async function openBrowser(environment: PrintEnvironment): Promise<OpenBr
   } finally {
     if (opened?.ok !== true) await removeSession(folder)
   }
-}
-
-async function makeSession(): Promise<string | PrintFailure> {
-  try {
-    return await mkdtemp(join(tmpdir(), 'undercroft-print-'))
-  } catch (thrown) {
-    if (systemCode(thrown) === undefined) throw thrown
-    const says = `no temporary folder could be made in \`${tmpdir()}\`: ${messageOf(thrown)}`
-    return printFailure('print-failed', says, 'Set `TMPDIR` to a folder that can be written')
-  }
-}
-
-function removeSession(folder: string): Promise<void> {
-  // A browser that was just ended may still be writing its profile.
-  return rm(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 })
 }
 
 async function startIn(folder: string, environment: PrintEnvironment): Promise<OpenBrowser | PrintFailure> {
