@@ -10,7 +10,7 @@ import {
   operandsOf,
   ownFormula,
   proveIn,
-  pushOp,
+  pushTruth,
   resultUnit,
 } from './draft.ts'
 import { symbolOf } from './plan-input.ts'
@@ -168,8 +168,6 @@ export function truthOf(stage: Stage, text: string) {
   const sound = soundStep(stage, text)
   if (sound.result.kind !== 'truth') throw moduleFault(stage, `\`${text}\` is not a comparison`)
   const slot = newSlot(stage.draft)
-  pushOp(stage.draft, stage, slots => {
-    slots[slot] = sound.compiled(slots)
-  })
+  pushTruth(stage.draft, stage, { slot, ...sound })
   return { ...sound, slot }
 }

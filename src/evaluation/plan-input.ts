@@ -224,10 +224,9 @@ function lineOf(
 ): PlannedFormula | undefined {
   const { sound, entity, says } = made
   if (entity.typed) return undefined
-  const { compiled } = sound
-  pushValue(draft, { guards: [], second: false }, { slot: entity.slot, compiled })
+  const { formula, operands, compiled } = sound
+  pushValue(draft, { guards: [], second: false }, { slot: entity.slot, formula, operands, compiled })
   if (entity.same) return undefined
-  const { formula, operands } = sound
   const row = field.row ? { row: field.row } : {}
   const { place } = entity
   const line: PlannedFormula = {

@@ -17,9 +17,10 @@ export function planWithLimits(stage: Stage, alive: number): PlannedLimit[] {
       waiting.delete(limit)
       const judged = judgeLimit(stage, limit.holds)
       if (limit.otherwise === 'refuse') {
-        pushOp(stage.draft, stage, slots => {
+        const run = (slots: Float64Array): void => {
           if (truth(judged, slots) === false) slots[alive] = 0
-        })
+        }
+        pushOp(stage.draft, stage, { reads: 'slot' in judged ? [judged.slot] : [], writes: [alive], run })
       }
       planned.push({ limit, judged, place: limitPlace(stage, limit.on) })
     }
@@ -43,10 +44,11 @@ function judgeLimit(stage: Stage, holds: Condition): Judged {
   const judged = judge(stage, holds)
   if ('known' in judged) return judged
   const { slot, operands } = judged
-  pushOp(stage.draft, stage, slots => {
+  const run = (slots: Float64Array): void => {
     const known = operands.every(operand => Number.isFinite(slots[operand.slot]))
     if (known && Number.isNaN(slots[slot])) slots[slot] = 0
-  })
+  }
+  pushOp(stage.draft, stage, { reads: [slot, ...operands.map(operand => operand.slot)], writes: [slot], run })
   return judged
 }
 

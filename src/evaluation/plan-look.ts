@@ -19,10 +19,12 @@ export function planLook(stage: Stage, step: LookStep): void {
   })
   const rowKey = keyOf(stage, { axis: table.row, name: step.row })
   const columnKey = table.column && keyOf(stage, { axis: table.column, name: step.column ?? '' })
-  pushOp(stage.draft, stage, slots => {
+  const run = (slots: Float64Array): void => {
     const found = lookAt({ table, rowKey, columnKey }, slots)
     slots[gives.slot] = found.ok ? settled(fromUnit(found.value, tableUnit)) : Number.NaN
-  })
+  }
+  const reads = [rowKey, columnKey].flatMap(key => (typeof key === 'object' ? [key.slot] : []))
+  pushOp(stage.draft, stage, { reads, writes: [gives.slot], run })
   const { guards, place, row } = stage
   addLine(stage, {
     kind: 'look',

@@ -147,7 +147,9 @@ function wordsOf(scope: Scope): ReadonlyMap<string, string> {
 /** A block that is refused gives nothing: what its steps had come to before the refusal is taken back. */
 function forgetWhereStopped(stage: Stage, alive: number): void {
   const steps = [...stage.all.values()].filter(({ origin }) => origin === 'step')
-  pushOp(stage.draft, { guards: [], second: false }, slots => {
+  const run = (slots: Float64Array): void => {
     if (slots[alive] !== 1) for (const { slot } of steps) slots[slot] = Number.NaN
-  })
+  }
+  const writes = steps.map(({ slot }) => slot)
+  pushOp(stage.draft, { guards: [], second: false }, { reads: [alive], writes, run })
 }

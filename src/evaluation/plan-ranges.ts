@@ -19,10 +19,11 @@ export function planRanges(stage: Stage, given: readonly PlannedGiven[], alive: 
     const ranges = input ? rangesOf(input, { entity: value, block: stage.block, alive }) : []
     stage.draft.ranges.push(...ranges)
     const refusing = ranges.filter(range => range.refuses)
-    pushOp(stage.draft, { guards: [], second: false }, slots => {
+    const run = (slots: Float64Array): void => {
       const now = slots[value.slot] ?? Number.NaN
       if (!Number.isFinite(now) || refusing.some(range => !range.keeps(now))) slots[alive] = 0
-    })
+    }
+    pushOp(stage.draft, { guards: [], second: false }, { reads: [value.slot], writes: [alive], run })
   }
 }
 

@@ -23,11 +23,13 @@ export function planSolve(stage: Stage, step: SolveStep): void {
     entity: declare(stage, { ...given, dimension: ownDimension(given.dimension) }),
   }))
   const solve = keepAnswers(step.method, words, numbers)
-  pushOp(stage.draft, stage, slots => {
+  const run = (slots: Float64Array): void => {
     const answer = solve(slots)
     for (const { name, entity } of gives)
       slots[entity.slot] = settled(answer.ok ? (answer.values[name] ?? Number.NaN) : Number.NaN)
-  })
+  }
+  const reads = numbers.flatMap(({ value }) => ('kind' in value ? [value.slot] : value.map(({ slot }) => slot)))
+  pushOp(stage.draft, stage, { reads, writes: gives.map(({ entity }) => entity.slot), solves: true, run })
   const { guards, place, row } = stage
   const { says, source } = step
   addLine(stage, {

@@ -2,7 +2,7 @@ import type { Statement } from '../notebook/types.ts'
 import { dimensionWords } from '../quantity/dimension-names.ts'
 import { sameAs, soundFormula } from './author-formula.ts'
 import type { Definition } from './definition.ts'
-import { breakKey, type Draft, newSlot, pushOp, pushValue, resultUnit } from './draft.ts'
+import { breakKey, type Draft, newSlot, pushTruth, pushValue, resultUnit } from './draft.ts'
 import { type Literal, readLiteral } from './literal.ts'
 import { sidesOf } from './plan-check.ts'
 import type { Entity, PlannedLine, Points } from './plan-types.ts'
@@ -68,7 +68,7 @@ function planStep(
     place,
     ...(same ? { same } : {}),
   }
-  pushValue(draft, { guards: [], second: false }, { slot: gives.slot, compiled })
+  pushValue(draft, { guards: [], second: false }, { slot: gives.slot, formula, operands, compiled })
   draft.names.set(key, gives)
   addLine(draft, definition, { kind: 'formula', gives, formula, operands, compiled, guards: [], says: remark, place })
 }
@@ -94,9 +94,7 @@ function planOwnCheck(
   }
   const { formula, operands, compiled } = sound
   const slot = newSlot(draft)
-  pushOp(draft, { guards: [], second: false }, slots => {
-    slots[slot] = compiled(slots)
-  })
+  pushTruth(draft, { guards: [], second: false }, { slot, formula, operands, compiled })
   const sides = sidesOf(draft, formula.tree, { operands, find: name => operands.get(name) })
   const says = statement.remark?.text ?? formula.text
   addLine(draft, definition, {

@@ -63,7 +63,7 @@ function planFormula(stage: Stage, step: Omit<FormulaStep, 'kind'>): Entity {
   const { formula, operands, compiled } = sound
   const { dimension, point } = sound.result
   const gives = declare(stage, { ...step, dimension, point, to: formula.to })
-  pushValue(stage.draft, stage, { slot: gives.slot, compiled })
+  pushValue(stage.draft, stage, { slot: gives.slot, formula, operands, compiled })
   const { guards, place, row } = stage
   const { says, source } = step
   const line: PlannedFormula = {
@@ -163,7 +163,7 @@ function planHanded(stage: Stage, step: Omit<TakeStep | CarriedStep, 'kind'> & {
     same: step.from,
     to: step.unit ? undefined : step.from.unit,
   })
-  pushValue(stage.draft, stage, { slot: gives.slot, compiled })
+  pushValue(stage.draft, stage, { slot: gives.slot, formula, operands, compiled })
   const { guards, place, row } = stage
   addLine(stage, {
     kind: 'formula',
@@ -211,8 +211,9 @@ function planWhen(stage: Stage, step: WhenStep): void {
 /** The same stage, evaluated only where the truth in a slot is `is`. */
 export function guardedBy(stage: Stage, truth: number, is: 0 | 1): Stage {
   const guard = newSlot(stage.draft)
-  pushOp(stage.draft, stage, slots => {
+  const run = (slots: Float64Array): void => {
     slots[guard] = slots[truth] === is ? 1 : 0
-  })
+  }
+  pushOp(stage.draft, stage, { reads: [truth], writes: [guard], run })
   return { ...stage, guards: [...stage.guards, guard] }
 }

@@ -258,6 +258,23 @@ export type PlannedBlock = PlannedAssume | PlannedCalc | PlannedWork
 export interface Op {
   readonly run: (slots: Float64Array) => unknown
   readonly second: boolean
+  /** Every slot it may look at, its guards among them. */
+  readonly reads: readonly number[]
+  /** Every slot it may change. */
+  readonly writes: readonly number[]
+  /** A value worked out by one formula, for studies that work out many at a time. */
+  readonly value?: PlannedValue
+  /** A numerical method: what a study counts before it begins. */
+  readonly solves?: true
+}
+
+/** A formula and the slot its value goes to; a truth is not settled. */
+export interface PlannedValue {
+  readonly guards: readonly number[]
+  readonly slot: number
+  readonly formula: Formula
+  readonly operands: Operands
+  readonly truth: boolean
 }
 
 /** A range an input must keep, judged before its block's steps. */
