@@ -108,7 +108,7 @@ describe('skerry-point: one whole design', () => {
   it('leaves holds open, each with what must wait for it', () => {
     const rows = at(skerryPoint).workings.blocks.flatMap(block => (block.kind === 'assume' ? block.rows : []))
     const holds = rows.filter(({ status }) => status === 'hold')
-    expect(holds.map(({ name }) => name)).toEqual(['water_depth', 'bearing'])
+    expect(holds.map(({ name }) => name)).toEqual(['water_depth', 'bearing', 'fall'])
     expect(holds.every(({ closes }) => closes !== '')).toBe(true)
     expect(rows.every(({ basis }) => basis !== '')).toBe(true)
     expect(at(skerryPoint).notebook.notices.filter(({ kind }) => kind === 'hold')).toHaveLength(2)
