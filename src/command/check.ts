@@ -1,6 +1,7 @@
 import { diagnosticData } from '../diagnostic/diagnostic-data.ts'
 import { printable } from '../diagnostic/printable.ts'
-import type { CheckLine, Line, Workings } from '../evaluation/workings.ts'
+import { checksOf } from '../evaluation/block-lines.ts'
+import type { CheckLine, Workings } from '../evaluation/workings.ts'
 import { plainNumber } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
 import { unitText } from '../quantity/unit.ts'
@@ -55,20 +56,16 @@ interface Summed {
   readonly check: CheckLine
 }
 
-/** Every check that was reached, in the package's order. */
-export function checksOf(workings: Workings): Summed[] {
-  const isCheck = (line: Line): line is CheckLine => line.kind === 'check'
-  return workings.blocks.flatMap(block =>
-    block.kind === 'assume' ? [] : block.lines.filter(isCheck).map(line => ({ block: block.name, check: line })),
-  )
-}
+/** Every check that was reached, in the package's order, with its block. */
+const summedOf = ({ blocks }: Workings): Summed[] =>
+  blocks.flatMap(block => checksOf(block).map(check => ({ block: block.name, check })))
 
 function dataOf(path: string, found: Evaluated | Stopped) {
   if (found instanceof Stopped) return { path, unread: found.message, checks: [], diagnostics: [] }
   const { notebook, workings, diagnostics } = found
   return {
     path: notebook.path,
-    checks: checksOf(workings).map(({ block, check: line }) => ({
+    checks: summedOf(workings).map(({ block, check: line }) => ({
       block,
       number: line.number,
       says: line.says,
@@ -82,7 +79,7 @@ function dataOf(path: string, found: Evaluated | Stopped) {
 function sayFile(terminal: Terminal, evaluated: Evaluated): void {
   const { notebook, workings, diagnostics } = evaluated
   sayDiagnostics(terminal, notebook, diagnostics)
-  const checks = checksOf(workings)
+  const checks = summedOf(workings)
   if (checks.length > 0) terminal.answer(tableOf(checks))
   terminal.answer(`${printable(notebook.path)}: ${verdictOf(evaluated, checks)}`)
 }

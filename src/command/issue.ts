@@ -1,3 +1,4 @@
+import { linesOf } from '../evaluation/block-lines.ts'
 import { assets } from '../sheets/assets.ts'
 import { openBrowser, type PrintFailure } from '../sheets/pdf/index.ts'
 import { plural } from './count-of.ts'
@@ -42,7 +43,7 @@ export async function issue(around: Surroundings, file: string, options: IssueOp
 
 /** A line of working takes some 6 ms to set and prove. */
 const isLong = ({ workings }: Evaluated): boolean =>
-  workings.blocks.reduce((lines, block) => lines + (block.kind === 'assume' ? 0 : block.lines.length), 0) > 150
+  workings.blocks.reduce((lines, block) => lines + linesOf(block).length, 0) > 150
 
 interface Job extends PrintJob {
   readonly files: PackageFiles

@@ -1,3 +1,4 @@
+import { linesOf } from './block-lines.ts'
 import type { Results } from './evaluate.ts'
 import type { Entity, PlannedBlock, PlannedGiven, PlannedLine } from './plan-types.ts'
 
@@ -85,8 +86,7 @@ interface Into {
 }
 
 function numberBlock(results: Results, block: Exclude<PlannedBlock, { kind: 'assume' }>, into: Into): void {
-  const second = block.kind === 'calc' ? (block.second?.lines ?? []) : []
-  const printed = [...block.lines, ...second].filter(line => isPrinted(line, results.slots))
+  const printed = linesOf(block).filter(line => isPrinted(line, results.slots))
   sharedNumbers(printed).forEach((lines, index) => {
     const number = `${into.number}.${String(index + 1).padStart(2, '0')}`
     for (const [row, line] of lines.entries()) numberLine(line, lines.length > 1 ? number + letters(row) : number, into)

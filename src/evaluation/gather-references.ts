@@ -1,6 +1,7 @@
 import { sources } from '../modules/sources.ts'
 import type { Notebook } from '../notebook/types.ts'
-import type { BlockWorking, Line, Reference, Workings } from './workings.ts'
+import { linesOf } from './block-lines.ts'
+import type { BlockWorking, Reference, Workings } from './workings.ts'
 
 type Cited = { readonly key: string; readonly id: string; readonly number: string; readonly offset: number }
 
@@ -42,9 +43,8 @@ function citedIn(block: BlockWorking): Cited[] {
     block.kind === 'calc'
       ? block.limits.flatMap(limit => cite(limit.reference, { id: block.id, number: block.number, ...at }))
       : []
-  const second = block.kind === 'calc' ? (block.second?.lines ?? []) : []
-  return [...block.lines, ...second]
-    .flatMap((line: Line) => cite(line.reference, { id: line.id, number: line.number, ...at }))
+  return linesOf(block)
+    .flatMap(line => cite(line.reference, { id: line.id, number: line.number, ...at }))
     .concat(limits)
 }
 

@@ -1,5 +1,6 @@
 import type { Diagnostic, Place } from '../diagnostic/diagnostic.ts'
 import { sortDiagnostics } from '../diagnostic/sort-diagnostics.ts'
+import { linesOf, secondLinesOf } from './block-lines.ts'
 import { judgeBlocks, satisfied } from './judge-blocks.ts'
 import { judgeRanges } from './judge-ranges.ts'
 import { ownFault } from './own-fault.ts'
@@ -35,33 +36,28 @@ interface Judging {
  */
 export function judgeRun(plan: Plan, slots: Float64Array, { second = true }: { second?: boolean } = {}): Judgement {
   const ranges = judgeRanges(plan, slots)
+  const blocks = plan.blocks.filter(block => block !== undefined)
   const judging: Judging = {
     plan,
     slots,
     found: [...ranges.found],
-    owners: new Map(plan.blocks.flatMap(block => linesOf(block).map(line => [line, block as PlannedBlock]))),
+    owners: new Map(blocks.flatMap(block => linesOf(block).map(line => [line, block]))),
     absent: new Map(),
     stops: new Map(),
     stopped: new Map(ranges.stopped),
     blind: new Map(),
   }
-  for (const block of plan.blocks) {
-    if (block?.kind !== 'calc') continue
+  for (const block of blocks) {
+    if (block.kind !== 'calc') continue
     const { found, stopped } = judgeBlocks(block, slots)
     judging.found.push(...found)
     if (stopped && !judging.stopped.has(block.index)) judging.stopped.set(block.index, stopped)
   }
-  const aside = second ? new Set<PlannedLine>() : new Set(plan.blocks.flatMap(secondLines))
+  const aside = second ? new Set<PlannedLine>() : new Set(blocks.flatMap(secondLinesOf))
   for (const line of plan.trail) if (!aside.has(line)) judgeLine(judging, line)
   const counted = judging.found.map(fault => withStops(fault, judging.stops.get(fault)))
   return { diagnostics: sortDiagnostics([...plan.diagnostics, ...counted]), absent: judging.absent }
 }
-
-const secondLines = (block: PlannedBlock | undefined): readonly PlannedLine[] =>
-  block?.kind === 'calc' ? (block.second?.lines ?? []) : []
-
-const linesOf = (block: PlannedBlock | undefined): readonly PlannedLine[] =>
-  block && block.kind !== 'assume' ? [...block.lines, ...secondLines(block)] : []
 
 const withStops = (fault: Diagnostic, stops: number | undefined): Diagnostic => (stops ? { ...fault, stops } : fault)
 

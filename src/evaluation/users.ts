@@ -1,4 +1,5 @@
 import { givenAnchor } from './anchors.ts'
+import { linesOf } from './block-lines.ts'
 import type { PlannedCalc, PlannedGiven, PlannedLine } from './plan-types.ts'
 import { isKnown, type PrintContext } from './print-context.ts'
 import { usedBy } from './used-by.ts'
@@ -10,10 +11,9 @@ type Users = Map<string, { readonly id: string; readonly number: string }[]>
 export function usersOf(context: PrintContext): Workings['users'] {
   const users: Users = new Map()
   for (const block of context.results.plan.blocks) {
-    if (!block || block.kind === 'assume') continue
+    if (!block) continue
     if (block.kind === 'calc') for (const given of block.given) addGiven(context, users, { block, given })
-    const second = block.kind === 'calc' ? (block.second?.lines ?? []) : []
-    for (const line of [...block.lines, ...second]) addLine(context, users, line)
+    for (const line of linesOf(block)) addLine(context, users, line)
   }
   return users
 }

@@ -1,6 +1,6 @@
+import { allChecks } from '../evaluation/block-lines.ts'
 import type { CalcWorking, Workings } from '../evaluation/workings.ts'
 import { plainNumber } from '../quantity/number-print.ts'
-import { allChecks } from './gather-checks.ts'
 import type { PackageModel } from './package-model.ts'
 import { noticeId } from './place-workings.ts'
 import { assumptionRows } from './register-sheet.ts'

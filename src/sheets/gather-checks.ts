@@ -1,4 +1,5 @@
-import type { BlockWorking, CheckLine, Line, Workings } from '../evaluation/workings.ts'
+import { checksOf } from '../evaluation/block-lines.ts'
+import type { BlockWorking, CheckLine } from '../evaluation/workings.ts'
 import type { Placed } from './place-workings.ts'
 
 /** A check with where it stands. */
@@ -14,20 +15,13 @@ export interface CheckedSection {
   readonly checks: readonly Checked[]
 }
 
-/** The lines of a block, its second method's among them. */
-export function linesOf(block: BlockWorking): readonly Line[] {
-  if (block.kind === 'assume') return []
-  const second = block.kind === 'calc' ? (block.second?.lines ?? []) : []
-  return [...block.lines, ...second]
-}
-
 /** Checks under the author's own sections (headings of the second level), worst first within each. */
 export function checksBySection(headings: readonly Placed[]): CheckedSection[] {
   const sections: { title: string; checks: Checked[] }[] = []
   let title = 'Checks'
   for (const heading of headings) {
     if (!heading.block && heading.level === 2) title = heading.title
-    const checks = heading.block ? checksOf(heading.block, heading.title) : []
+    const checks = heading.block ? checkedIn(heading.block, heading.title) : []
     if (checks.length === 0) continue
     const last = sections.at(-1)
     if (last?.title === title) last.checks.push(...checks)
@@ -36,17 +30,12 @@ export function checksBySection(headings: readonly Placed[]): CheckedSection[] {
   return sections.map(section => ({ ...section, checks: section.checks.toSorted(worse) }))
 }
 
-function checksOf(block: BlockWorking, blockTitle: string): Checked[] {
-  return linesOf(block).flatMap(line => (line.kind === 'check' ? [{ line, block, blockTitle }] : []))
+function checkedIn(block: BlockWorking, blockTitle: string): Checked[] {
+  return checksOf(block).map(line => ({ line, block, blockTitle }))
 }
 
 /** Not satisfied first; then the higher ratio; checks without one last. */
 export function worse(a: Checked, b: Checked): number {
   if (a.line.satisfied !== b.line.satisfied) return a.line.satisfied ? 1 : -1
   return (b.line.ratio?.value ?? -1) - (a.line.ratio?.value ?? -1)
-}
-
-/** Every check of the package. */
-export function allChecks(workings: Workings): CheckLine[] {
-  return workings.blocks.flatMap(linesOf).flatMap(line => (line.kind === 'check' ? [line] : []))
 }

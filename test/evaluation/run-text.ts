@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../../src/diagnostic/diagnostic.ts'
+import { linesOf as ownLinesOf } from '../../src/evaluation/block-lines.ts'
 import { type Changes, evaluate, type Results } from '../../src/evaluation/evaluate.ts'
 import { makeWorkings } from '../../src/evaluation/make-workings.ts'
 import { plan } from '../../src/evaluation/plan.ts'
@@ -76,8 +77,7 @@ export function runPlan(made: Plan, changes: Changes = {}): RunText {
 
 /** Every printed line of a block, its second method included. */
 export function linesOf(block: BlockWorking | undefined): readonly Line[] {
-  if (!block || block.kind === 'assume') return []
-  return block.kind === 'calc' ? [...block.lines, ...(block.second?.lines ?? [])] : block.lines
+  return block ? ownLinesOf(block) : []
 }
 
 /** The printed result of a line: digits and unit. */

@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../../src/diagnostic/diagnostic.ts'
+import { linesOf } from '../../src/evaluation/block-lines.ts'
 import { calcNotebook } from '../../src/evaluation/calc-notebook.ts'
 import { evaluate, type Results } from '../../src/evaluation/evaluate.ts'
 import { satisfied as satisfiedIn, truth } from '../../src/evaluation/judge-blocks.ts'
@@ -48,7 +49,7 @@ export function runModule(
     if (Number.isFinite(number)) return number
     throw new Error(`${name} was not evaluated: ${results.diagnostics.map(fault => fault.says).join('; ')}`)
   }
-  const checks = (block?.lines ?? []).filter((line): line is PlannedCheck => line.kind === 'check')
+  const checks = (block ? linesOf(block) : []).filter((line): line is PlannedCheck => line.kind === 'check')
   return {
     results,
     si,
