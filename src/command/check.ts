@@ -1,6 +1,5 @@
 import { diagnosticData } from '../diagnostic/diagnostic-data.ts'
 import { printable } from '../diagnostic/printable.ts'
-import { checksOf } from '../evaluation/block-lines.ts'
 import type { CheckLine, Workings } from '../evaluation/workings.ts'
 import { plainNumber } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
@@ -58,7 +57,7 @@ interface Summed {
 
 /** Every check that was reached, in the package's order, with its block. */
 const summedOf = ({ blocks }: Workings): Summed[] =>
-  blocks.flatMap(block => checksOf(block).map(check => ({ block: block.name, check })))
+  blocks.flatMap(block => block.checks.map(check => ({ block: block.name, check })))
 
 function dataOf(path: string, found: Evaluated | Stopped) {
   if (found instanceof Stopped) return { path, unread: found.message, checks: [], diagnostics: [] }

@@ -1,5 +1,3 @@
-import type { CheckLine, Line, Workings } from './workings.ts'
-
 /** A block with lines of some kind, planned or printed: assumptions have none, a calculation may have a second method's too. */
 type Lined<T> =
   | { readonly kind: 'assume' }
@@ -13,10 +11,3 @@ export const secondLinesOf = <T>(block: Lined<T>): readonly T[] =>
 /** Every line of a block in order, its second method's among them. */
 export const linesOf = <T>(block: Lined<T>): readonly T[] =>
   block.kind === 'assume' ? [] : [...block.lines, ...secondLinesOf(block)]
-
-/** The checks of a block in order, its second method's among them. */
-export const checksOf = (block: Lined<Line>): readonly CheckLine[] =>
-  linesOf(block).filter(line => line.kind === 'check')
-
-/** Every check of a package that was reached, in its own order. */
-export const allChecks = ({ blocks }: Pick<Workings, 'blocks'>): readonly CheckLine[] => blocks.flatMap(checksOf)

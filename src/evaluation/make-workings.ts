@@ -3,6 +3,7 @@ import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
 import { blockAnchor, numberLines } from './anchors.ts'
 import { answerMentions } from './answer-mentions.ts'
+import { linesOf } from './block-lines.ts'
 import type { Results } from './evaluate.ts'
 import { citable, gatherReferences } from './gather-references.ts'
 import { truth } from './judge-blocks.ts'
@@ -58,6 +59,7 @@ function headOf(context: PrintContext, block: PlannedBlock) {
     place: source.place,
     index: block.index,
     complete: true,
+    checks: [],
   }
 }
 
@@ -67,7 +69,8 @@ function printBlock(
   block: Exclude<PlannedBlock, { kind: 'assume' }>,
   printed: ReadonlyMap<PlannedLine, Line>,
 ): BlockWorking {
-  const head = { ...headOf(context, block), complete: isComplete(context, block) }
+  const checks = pick(linesOf(block), printed).filter(line => line.kind === 'check')
+  const head = { ...headOf(context, block), complete: isComplete(context, block), checks }
   const lines = pick(block.lines, printed)
   if (block.kind === 'work') return { kind: 'work', ...head, tables: tablesOf(context, block.index), lines }
   const { module } = block

@@ -191,6 +191,8 @@ interface BlockWorkingBase {
   readonly index: number
   /** False where an error stopped it; then what could not be evaluated is absent. */
   readonly complete: boolean
+  /** Every check among its lines in order, its second method's too: who sums up checks reads them here. */
+  readonly checks: readonly CheckLine[]
 }
 
 export interface AssumptionRow {

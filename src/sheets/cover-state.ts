@@ -1,4 +1,3 @@
-import { allChecks } from '../evaluation/block-lines.ts'
 import type { CalcWorking, Workings } from '../evaluation/workings.ts'
 import { plainNumber } from '../quantity/number-print.ts'
 import type { PackageModel } from './package-model.ts'
@@ -35,7 +34,7 @@ function errors({ workings }: PackageModel): StateLine[] {
 }
 
 function checks(workings: Workings): StateLine {
-  const all = allChecks(workings)
+  const all = workings.blocks.flatMap(block => block.checks)
   const failing = all.filter(check => !check.satisfied).length
   const state = failing > 0 ? `${failing} of ${all.length} not satisfied` : `all ${all.length} satisfied`
   const worst = all.toSorted((a, b) => (b.ratio?.value ?? 0) - (a.ratio?.value ?? 0))[0]

@@ -1,4 +1,3 @@
-import { checksOf } from '../evaluation/block-lines.ts'
 import type { BlockWorking, CheckLine } from '../evaluation/workings.ts'
 import type { Placed } from './place-workings.ts'
 
@@ -31,7 +30,7 @@ export function checksBySection(headings: readonly Placed[]): CheckedSection[] {
 }
 
 function checkedIn(block: BlockWorking, blockTitle: string): Checked[] {
-  return checksOf(block).map(line => ({ line, block, blockTitle }))
+  return block.checks.map(line => ({ line, block, blockTitle }))
 }
 
 /** Not satisfied first; then the higher ratio; checks without one last. */

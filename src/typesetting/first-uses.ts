@@ -1,5 +1,4 @@
-import { linesOf } from '../evaluation/block-lines.ts'
-import type { CalcWorking, Line, LookLine, SolveLine, Workings } from '../evaluation/workings.ts'
+import type { BlockWorking, CalcWorking, Line, LookLine, SolveLine, Workings } from '../evaluation/workings.ts'
 import type { Anchor } from './anchor.ts'
 
 /** Where words that several places share stand in full: each answer is an earlier place, or nothing at the first. */
@@ -34,6 +33,11 @@ function firstOf<T>(items: readonly T[], key: (item: T) => string): ReadonlyMap<
   const first = new Map<string, T>()
   for (const item of items) if (!first.has(key(item))) first.set(key(item), item)
   return first
+}
+
+function linesOf(block: BlockWorking): readonly Line[] {
+  if (block.kind === 'assume') return []
+  return [...block.lines, ...(block.kind === 'calc' ? (block.second?.lines ?? []) : [])]
 }
 
 const isShared = (line: Line): line is LookLine | SolveLine => line.kind === 'look' || line.kind === 'solve'

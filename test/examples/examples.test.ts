@@ -1,7 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type Evaluated, evaluateFile } from '../../src/command/evaluated.ts'
 import { provePackage } from '../../src/command/package-texts.ts'
-import { allChecks } from '../../src/evaluation/block-lines.ts'
 import type { CalcWorking, ComparisonLine } from '../../src/evaluation/workings.ts'
 import { type Assets, assets } from '../../src/sheets/assets.ts'
 
@@ -25,7 +24,7 @@ function at(path: string): Evaluated {
 const calcsOf = (path: string): CalcWorking[] =>
   at(path).workings.blocks.filter((block): block is CalcWorking => block.kind === 'calc')
 
-const checksOf = (path: string) => allChecks(at(path).workings)
+const checksOf = (path: string) => at(path).workings.blocks.flatMap(({ checks }) => checks)
 
 const comparisonsOf = (path: string): ComparisonLine[] =>
   calcsOf(path).flatMap(block => block.second?.comparisons ?? [])
