@@ -26,7 +26,8 @@ export function readFence(node: Code, lines: Lines): Fence | undefined {
   if (fence === undefined) return undefined
   const closing = closingFence(lines, last).trimEnd()
   const closed = last > first && closing.startsWith(fence) && last - first > valueLines(node)
-  const asTyped = [head.text, ...(node.value === '' ? [] : [node.value]), closed ? closing : fence].join('\n')
+  const below = node.value === '' ? '' : node.value + lineEnding(lines, first + valueLines(node))
+  const asTyped = head.text + lineEnding(lines, first) + below + (closed ? closing : fence)
   return {
     words: wordsOf(head, fence.length, lines),
     inner: innerText(lines, node.value, first + 1),
@@ -34,6 +35,13 @@ export function readFence(node: Code, lines: Lines): Fence | undefined {
     head,
     asTyped,
   }
+}
+
+/** The author's own line ending after a line; after the last line of all, that of the line before. */
+function lineEnding(lines: Lines, index: number): string {
+  const next = lines.starts[index + 1]
+  if (next !== undefined) return lines.text.slice(lineBounds(lines, index).end, next)
+  return index > 0 ? lineEnding(lines, index - 1) : '\n'
 }
 
 const valueLines = ({ value }: Code): number => (value === '' ? 0 : value.split(/\r\n|\r|\n/).length)

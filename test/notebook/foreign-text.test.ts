@@ -158,6 +158,24 @@ describe('nodes of ours: written back', () => {
     ':::caution\ntext\n:::',
     '::::caution\n:::hold\ntext\n:::\n::::',
   ])('%j is as typed', text => expect(written(`${text}\n`)).toBe(`${text}\n`))
+  it.each([
+    ['CRLF', '\r\n'],
+    ['CR', '\r'],
+  ])('a fence keeps the line endings of its author: %s', (_, ending) => {
+    const fences = [
+      '```work a\nx = 1\n\ny = 2\n```',
+      '```work b\n```',
+      '> ~~~calc levels c\n> x: 1\n> y: 2\n> ~~~',
+      '* ```work d\n  x = 1\n  ```',
+      '```work open\nx = 1',
+    ]
+    for (const fence of fences.map(each => each.replaceAll('\n', ending)))
+      expect(written(`${fence}${ending}`)).toBe(fence.includes('open') ? `${fence}${ending}\`\`\`\n` : `${fence}\n`)
+  })
+  it('a fence that ends the file in CRLF without a last line ending is closed in CRLF', () => {
+    expect(written('```work a\r\nx = 1')).toBe('```work a\r\nx = 1\r\n```\n')
+    expect(written('```work a')).toBe('```work a\n```\n')
+  })
   it('a reference that cannot be read as well', () => expect(written('x :value[a] y\n')).toBe('x :value[a] y\n'))
   it('a whole notebook is stable from the first writing on', () => {
     const once = written(readFileSync(new URL('../notebooks/sound.md', import.meta.url), 'utf8'))
