@@ -4,7 +4,7 @@ import { placeWithin } from '../diagnostic/place-within.ts'
 import { nameSpans } from '../formula/names-of.ts'
 import { readFormula } from '../formula/read-formula.ts'
 import type { Span } from '../formula/types.ts'
-import type { Module } from '../modules/module.ts'
+import type { Input, Module } from '../modules/module.ts'
 import type { AssumeBlock, CalcBlock, Notebook, Statement, WorkBlock } from '../notebook/types.ts'
 import {
   breakWith,
@@ -86,7 +86,7 @@ function defineCalc(sink: Sink, block: CalcBlock, about: CalcAbout): void {
     const place = keyed?.key.place ?? head
     uses.push({ name: key, place })
     const base = { key, block: about.index, name: asked, input, place } as const
-    if (value) sink.definitions.push({ kind: 'input', ...base, value, uses: usesOfValue(value) })
+    if (value) sink.definitions.push({ kind: 'input', ...base, value, uses: usesOfValue(value, input) })
   }
   sink.definitions.push({ kind: 'module', key: name, block: about.index, module, uses, place: block.place })
 }
@@ -98,12 +98,20 @@ function unknownModule({ module }: CalcBlock, ids: readonly string[]): Diagnosti
   return { rule: 'module-unknown', severity: 'error', place: module.place, says, help }
 }
 
-function usesOfValue(value: InputValue): Use[] {
-  if (value.kind === 'rows') return value.rows.flatMap(row => [...row.values()].flatMap(usesOfValue))
+const absentValue: InputValue = { kind: 'absent' }
+
+/** A label is prose, whatever it looks like; only a choice may take its word from elsewhere. */
+function usesOfValue(value: InputValue, input: Input): Use[] {
+  if (value.kind === 'rows') {
+    const fields = input.kind === 'list' ? input.fields : {}
+    return value.rows.flatMap(row =>
+      Object.entries(fields).flatMap(([name, field]) => usesOfValue(row.get(name) ?? absentValue, field)),
+    )
+  }
   if (value.kind === 'formula') return usesOf(value.reading)
-  if (value.kind === 'words' && isReference(value.written.text))
-    return [{ name: value.written.text, place: value.written.place }]
-  return []
+  if (value.kind !== 'words' || input.kind !== 'choice') return []
+  const { text: name, place } = value.written
+  return isReference(name) && !Object.hasOwn(input.words, name) ? [{ name, place }] : []
 }
 
 function usesOf({ read, written }: Reading): Use[] {

@@ -144,6 +144,23 @@ describe('rings', () => {
     expect(said(own.errors)).toEqual(['reference-cycle: `r.items` refers to itself'])
   })
 
+  it('a label is prose: one that looks like a name refers to nothing, and closes no ring', () => {
+    const own = run(fence('calc plot p', 'a: 2 m\nb: 4 m\nnote: p.area'))
+    expect([own.errors, own.si('p.area')]).toEqual([[], 8])
+    const rows = run(fence('calc rows r', 'items: [{ item: r.total, x: 2 m }, { item: nobody.knows, x: 3 m }]'))
+    expect([rows.errors, rows.si('r.total')]).toEqual([[], 10])
+    const far = run(
+      fence('calc plot p', 'a: v.short\nb: 4 m\nnote: v.short') + fence('work v', 'short = 2 m\nlong = p.area'),
+    )
+    expect(far.errors).toEqual([])
+  })
+
+  it('a choice that takes its word from an assumption refers to it', () => {
+    const ran = run(fence('calc branches q', 'x: 3\nway: site.way') + fence('assume site', 'way: squared'))
+    expect(ran.errors).toEqual([])
+    expect(ran.workings.users.get('site.way')?.length).toBe(1)
+  })
+
   it('two rings that share nothing are two messages', () => {
     const ran = run(fence('work v', 'a = b\nb = a\nc = d\nd = c'))
     expect(ran.errors.map(({ rule }) => rule)).toEqual(['reference-cycle', 'reference-cycle'])
