@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join, resolve } from 'node:path'
+import { dirname, join, resolve } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import '../command/run-undercroft.ts'
 
@@ -38,6 +38,22 @@ beforeAll(() => {
 }, 300_000)
 afterAll(() => rmSync(project, { recursive: true, force: true }))
 
+/** The packages that files import, and the files of the package that those import, and so on. */
+function importedFrom(entries: readonly string[]): string[] {
+  const files = new Set(entries)
+  const packages = new Set<string>()
+  for (const file of files) {
+    const text = readFileSync(file, 'utf8')
+    for (const [, name = ''] of text.matchAll(
+      /\b(?:from|import|import\(|module) ?["']((?:@?[a-z]|\.\.?\/)[\w./@:-]+)["']/g,
+    )) {
+      if (name.startsWith('.')) files.add(join(dirname(file), name.replace(/\.ts$/, '.d.ts')))
+      else if (!name.startsWith('node:')) packages.add(name)
+    }
+  }
+  return [...packages]
+}
+
 describe('the package', () => {
   it('holds the program, its types, its assets, the licences and the documents, and no test, bench or source', () => {
     for (const path of [
@@ -69,6 +85,16 @@ describe('the package', () => {
         name,
         /\bfrom ?["'](?:vitest|fast-check|node:test)|undercroft-bench-/.test(readFileSync(join(dist, name), 'utf8')),
       ]).toEqual([name, false])
+  })
+
+  it('depends on what it imports at run time and in the types of its entry points, and on nothing else', () => {
+    const { dependencies } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'))
+    const installed = join(project, 'node_modules/undercroft')
+    const entries = ['dist/types/index.d.ts', 'dist/types/remark-undercroft.d.ts'].map(path => join(installed, path))
+    const types = importedFrom(entries).map(name => (existsSync(join(own, name)) ? name : `@types/${name}`))
+    const needed = new Set([...importedFrom([join(installed, 'dist/command.js')]), ...types, '@sparticuz/chromium'])
+    expect(Object.keys(dependencies).sort()).toEqual([...needed].sort())
+    expect(readFileSync(join(root, 'src/sheets/pdf/packed-chromium.ts'), 'utf8')).toContain("'@sparticuz/chromium'")
   })
 
   it('stays small: under 3 MB of program, and no file of it for every user over 1 MB', () => {
@@ -106,6 +132,19 @@ describe('the package', () => {
 })
 
 describe('the package, installed by a stranger', () => {
+  it('brings what it needs and no more', () => {
+    const here = readdirSync(join(project, 'node_modules')).filter(name => !name.startsWith('.'))
+    expect(here).toContain('puppeteer-core')
+    for (const bundled of ['mathjs', 'katex', 'yaml', 'commander', 'remark-parse', 'hast-util-to-html', 'typescript'])
+      expect(here).not.toContain(bundled)
+  })
+
+  it('is a library with nothing else installed', () => {
+    const program =
+      "import('undercroft').then(all => console.log(all.catalogue.length > 5, typeof all.remarkUndercroft))"
+    expect(runWell(process.execPath, ['-e', program])).toBe('true function\n')
+  })
+
   it('starts, checks and issues', () => {
     expect(runWell('npx', ['undercroft', 'start', 'shelter'])).toBe('Wrote shelter/shelter.md\n')
     expect(runWell('npx', ['undercroft', 'check', 'shelter/shelter.md'])).toContain('all satisfied')
@@ -115,7 +154,12 @@ describe('the package, installed by a stranger', () => {
     expect(readdirSync(join(project, 'out')).sort()).toEqual(['shelter.html', 'shelter.pdf'])
   })
 
-  it('is a plugin and a library in an ESM program of the stranger’s', () => {
+  it('is a plugin and a library in an ESM program of the stranger’s, beside the pipeline the manual names', () => {
+    const { devDependencies } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'))
+    const pipeline = ['remark-parse', 'remark-rehype', 'hast-util-to-html'].map(
+      name => `${name}@${devDependencies[name]}`,
+    )
+    runWell('npm', ['install', '--prefer-offline', '--no-audit', '--no-fund', ...pipeline])
     writeFileSync(
       join(project, 'page.js'),
       `import { readFileSync } from 'node:fs'
@@ -138,7 +182,7 @@ console.log(JSON.stringify({ steps: html.match(/data-line=/g).length, messages: 
     const said = JSON.parse(runWell(process.execPath, ['page.js']))
     expect(said).toEqual({ steps: expect.any(Number), messages: 0, results: 'object' })
     expect(said.steps).toBeGreaterThan(5)
-  })
+  }, 120_000)
 
   it('has types that a strict program compiles against, and that find wrong use', () => {
     const tsc = join(own, 'typescript/bin/tsc')
