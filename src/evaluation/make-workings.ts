@@ -7,6 +7,7 @@ import { linesOf } from './block-lines.ts'
 import type { Results } from './evaluate.ts'
 import { citable, gatherReferences } from './gather-references.ts'
 import { truth } from './judge-blocks.ts'
+import { moduleSymbols } from './module-symbols.ts'
 import type { PlannedBlock, PlannedCalc, PlannedLine, Typed } from './plan-types.ts'
 import { printAssume } from './print-assume.ts'
 import type { PrintContext } from './print-context.ts'
@@ -83,6 +84,7 @@ function printBlock(
     title: module.title,
     asks: module.asks,
     code: module.code ?? '',
+    symbols: moduleSymbols(module),
     given: printGiven(context, block),
     lines,
     limits: limitsOf(context, block),

@@ -3,9 +3,10 @@ import { digitsOf, plainNumber } from '../quantity/number-print.ts'
 import { inUnit } from '../quantity/to-unit.ts'
 import { isAtMost } from '../quantity/tolerance.ts'
 import type { Unit } from '../quantity/types.ts'
-import { unitText } from '../quantity/unit.ts'
+import { standsClose, unitText } from '../quantity/unit.ts'
 import type { Results } from './evaluate.ts'
 import { readLiteral } from './literal.ts'
+import { moduleSymbols } from './module-symbols.ts'
 import type { PlannedCalc } from './plan-types.ts'
 import { runCase } from './run-case.ts'
 import { shownText } from './shown-text.ts'
@@ -32,7 +33,13 @@ export interface PassportUse {
   readonly id: string
   readonly number: string
   readonly name: string
-  readonly outside: readonly { readonly input: string; readonly value: string; readonly tested: string }[]
+  readonly outside: readonly {
+    readonly input: string
+    readonly symbol: string
+    readonly value: string
+    /** How the published cases have it: `tested at 4.00 m only`. */
+    readonly tested: string
+  }[]
 }
 
 /** What stands behind a module that the package uses. */
@@ -40,6 +47,8 @@ export interface Passport {
   readonly module: string
   readonly version: string
   readonly title: string
+  /** Its symbols by name, for its sentences. */
+  readonly symbols: ReadonlyMap<string, string>
   readonly cases: readonly PassportCase[]
   readonly uses: readonly PassportUse[]
 }
@@ -53,6 +62,7 @@ export function passportsOf(results: Results, workings: Workings): Passport[] {
     module: module.id,
     version: module.version,
     title: module.title,
+    symbols: moduleSymbols(module),
     cases: module.published.map(published => caseOf(module, published)),
     uses: uses.filter(use => use.module === module.id).map(use => useOf(results, module, use)),
   }))
@@ -75,7 +85,7 @@ function caseOf(module: Module, published: PublishedCase): PassportCase {
 
 function withUnit(digits: string, unit: Unit): string {
   const name = unitText(unit)
-  return name ? `${plainNumber(digits)} ${name}` : plainNumber(digits)
+  return plainNumber(digits) + (name && !standsClose(unit) ? ` ${name}` : name)
 }
 
 function useOf(results: Results, module: Module, use: CalcWorking): PassportUse {
@@ -96,13 +106,18 @@ function outsideOf(results: Results, module: Module, planned: PlannedCalc): Pass
     const si = results.slots[value.slot] ?? Number.NaN
     const [from, to] = [Math.min(...tested), Math.max(...tested)]
     if (tested.length > 0 && isAtMost(from, si) && isAtMost(si, to)) return []
-    const text = (number: number): string => withUnit(digitsOf(inUnit(number, value.unit), 3), value.unit)
     return [
       {
         input: name,
+        symbol: value.symbol,
         value: shownText(value, si),
-        tested: tested.length === 0 ? 'no case gives it' : `${text(from)} to ${text(to)}`,
+        tested: tested.length === 0 ? 'in no published case' : spanText(value.unit, [from, to]),
       },
     ]
   })
+}
+
+function spanText(unit: Unit, [from, to]: readonly [number, number]): string {
+  const [least, most] = [from, to].map(si => withUnit(digitsOf(inUnit(si, unit), 3), unit))
+  return least === most ? `tested at ${least} only` : `tested ${least} to ${most}`
 }

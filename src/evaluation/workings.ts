@@ -226,6 +226,8 @@ export interface CalcWorking extends BlockWorkingBase {
   readonly title: string
   readonly asks: string
   readonly code: string
+  /** Symbols of the module by name, which its sentences mean by what stands in backticks. */
+  readonly symbols: ReadonlyMap<string, string>
   readonly given: readonly GivenRow[]
   /** Inputs that the author wrote as formulas, worked out, then the module's steps in order. Checks stand in place. */
   readonly lines: readonly Line[]

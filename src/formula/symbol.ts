@@ -83,6 +83,12 @@ const joined = (parts: readonly SymbolPart[]): SymbolPart => ({
   width: parts.reduce((so, each) => so + each.width, 0),
 })
 
+/** Whether a text is a symbol rather than a word: one letter or a Greek one, digits, indices, primes (`f_ck`, `gamma_1'`, `x_u,max`). */
+export function isSymbolic(text: string): boolean {
+  const head = /^(\p{L}+)\d*(?:[_,]\w+)*'*$/u.exec(text)?.[1]
+  return head !== undefined && (head.length === 1 || greekWord(head) !== undefined)
+}
+
 /** An index added below, as the running index of a sum. */
 export const withIndex = (reading: SymbolReading, index: string): SymbolReading => ({
   ...reading,

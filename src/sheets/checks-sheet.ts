@@ -2,19 +2,22 @@ import type { Element } from 'hast'
 import { h } from 'hastscript'
 import { plainNumber } from '../quantity/number-print.ts'
 import { ratioBar, verdict } from '../typesetting/marks.ts'
-import { prose, sentenceCase } from '../typesetting/prose.ts'
+import type { Setting } from '../typesetting/setting.ts'
 import { valueCells } from '../typesetting/value-html.ts'
-import { type Checked, type CheckedSection, worse } from './gather-checks.ts'
+import { type Checked, type CheckedSection, checkWords, worse } from './gather-checks.ts'
 import { part } from './part.ts'
 
 /** The summary of checks: the governing one at the head, then every check, worst first within a section of the text. */
-export function checksSheet(sections: readonly CheckedSection[]): Element {
+export function checksSheet(sections: readonly CheckedSection[], setting: Setting): Element {
   const checks = sections.flatMap(section => section.checks)
   if (checks.length === 0) return part('checks', 'Summary of checks', [h('p', 'The package makes no check.')])
-  return part('checks', 'Summary of checks', [...governing(checks.toSorted(worse)[0]), table(sections)])
+  return part('checks', 'Summary of checks', [
+    ...governing(checks.toSorted(worse)[0], setting),
+    table(sections, setting),
+  ])
 }
 
-function governing(worst: Checked | undefined): Element[] {
+function governing(worst: Checked | undefined, setting: Setting): Element[] {
   if (!worst) return []
   const { line, block, blockTitle } = worst
   const ratio = line.ratio ? [ratioBar(line.ratio.value), h('b.ratio', plainNumber(line.ratio.shown.digits))] : []
@@ -24,7 +27,7 @@ function governing(worst: Checked | undefined): Element[] {
       h('p.what', [
         h('a', { href: `#${line.id}` }, line.number),
         ' ',
-        h('b', prose(sentenceCase(line.says))),
+        h('b', checkWords(worst, setting)),
         h('span.where', ` in ${block.number} ${blockTitle} (${block.name})`),
       ]),
       h('p.outcome', [...ratio, verdict(line.satisfied)]),
@@ -32,14 +35,14 @@ function governing(worst: Checked | undefined): Element[] {
   ]
 }
 
-function table(sections: readonly CheckedSection[]): Element {
+function table(sections: readonly CheckedSection[], setting: Setting): Element {
   const named = sections.length > 1
   return h('table.checks', [
     h('thead', h('tr', [th('No.'), th('Check'), th('Demand', 2), th('Capacity', 2), th('Ratio', 2), th('Result')])),
     ...sections.map(({ title, checks }) =>
       h('tbody', [
         ...(named ? [h('tr.group', h('th', { scope: 'rowgroup', colSpan: 9 }, title))] : []),
-        ...checks.map(checkRow),
+        ...checks.map(check => checkRow(check, setting)),
       ]),
     ),
   ])
@@ -49,7 +52,8 @@ function th(text: string, colSpan = 1): Element {
   return colSpan > 1 ? h('th.value', { scope: 'colgroup', colSpan }, text) : h('th', { scope: 'col' }, text)
 }
 
-function checkRow({ line, block }: Checked): Element {
+function checkRow(check: Checked, setting: Setting): Element {
+  const { line, block } = check
   const demand = line.demand ? valueCells(line.demand) : [h('td', { colSpan: 2 })]
   const capacity = line.capacity ? valueCells(line.capacity) : [h('td', { colSpan: 2 })]
   const ratio = line.ratio
@@ -57,7 +61,7 @@ function checkRow({ line, block }: Checked): Element {
     : [h('td', { colSpan: 2 })]
   return h('tr', { className: line.satisfied ? [] : ['fails'] }, [
     h('td.no', h('a', { href: `#${line.id}` }, line.number)),
-    h('td.meaning', [...prose(sentenceCase(line.says)), h('span.where', ` ${block.name}`)]),
+    h('td.meaning', [...checkWords(check, setting), h('span.where', ` ${block.name}`)]),
     ...demand,
     ...capacity,
     ...ratio,

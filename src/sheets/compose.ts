@@ -47,13 +47,13 @@ function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: 
   const setting = settingOf(workings, { medium })
   const text = authorSheets(model.body, { workings, notices: notebook.notices }, setting)
   const sections = checksBySection(text.headings)
-  const front = [registerSheet(workings, setting, model.margins), checksSheet(sections)]
+  const front = [registerSheet(workings, setting, model.margins), checksSheet(sections, setting)]
   const messages = messagesSheet(workings.diagnostics, text.faults)
-  const back = [referencesSheet(workings), recordSheet(model), passportSheet(model.passports)]
+  const back = [referencesSheet(workings), recordSheet(model), passportSheet(model.passports, setting)]
   const order = [...(model.draft ? messages : []), ...front, ...(model.draft ? [] : messages)]
   const contents = contentsSheet([...order.map(headed), ...text.headings, ...back.map(headed)])
   const body = h('section.part.text', { id: 'text' }, [raw(text.html)])
-  return { parts: [coverSheet(model, sections), contents, ...order, body, ...back], text }
+  return { parts: [coverSheet(model, sections, setting), contents, ...order, body, ...back], text }
 }
 
 /** The contents entry of a part: its own heading. */

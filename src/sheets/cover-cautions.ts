@@ -3,6 +3,7 @@ import { h } from 'hastscript'
 import type { Workings } from '../evaluation/workings.ts'
 import { prose } from '../typesetting/prose.ts'
 import { anchorLinks } from '../typesetting/reference-html.ts'
+import { type Setting, settingIn } from '../typesetting/setting.ts'
 import { calcs } from './cover-state.ts'
 
 const always =
@@ -12,16 +13,16 @@ const always =
 const room = 6
 
 /** For the cover: the caution that always stands, then those of the methods; where they are too many, the calculations they stand with. */
-export function coverCautions(workings: Workings): ElementContent[] {
-  const own = [...new Set(calcs(workings).flatMap(block => block.cautions))]
+export function coverCautions(workings: Workings, setting: Setting): ElementContent[] {
+  const own = new Map(calcs(workings).flatMap(block => block.cautions.map(says => [says, block] as const)))
   const head = h('p', [h('b', always)])
-  if (own.length === 0) return [head]
-  if (own.length <= room)
+  if (own.size === 0) return [head]
+  if (own.size <= room)
     return [
       head,
       h(
         'ul',
-        own.map(says => h('li', prose(says))),
+        [...own].map(([says, block]) => h('li', prose(says, settingIn(setting, block)))),
       ),
     ]
   // Where each module says its own for the first time.
@@ -32,7 +33,7 @@ export function coverCautions(workings: Workings): ElementContent[] {
   return [
     head,
     h('p', [
-      `${own.length} cautions of the methods used apply to this package. They stand with their calculations: `,
+      `${own.size} cautions of the methods used apply to this package. They stand with their calculations: `,
       ...anchorLinks([...modules.values()]),
       '.',
     ]),

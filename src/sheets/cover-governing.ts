@@ -2,8 +2,8 @@ import type { Element } from 'hast'
 import { h } from 'hastscript'
 import { plainNumber } from '../quantity/number-print.ts'
 import { ratioBar, verdict } from '../typesetting/marks.ts'
-import { prose, sentenceCase } from '../typesetting/prose.ts'
-import { type Checked, type CheckedSection, worse } from './gather-checks.ts'
+import type { Setting } from '../typesetting/setting.ts'
+import { type Checked, type CheckedSection, checkWords, worse } from './gather-checks.ts'
 
 interface Governing {
   readonly title: string
@@ -11,7 +11,7 @@ interface Governing {
 }
 
 /** For the cover: the check that governs each section, in the order of the text; the worst ones where the cover has no room for all. */
-export function coverGoverning(sections: readonly CheckedSection[], room: number): Element[] {
+export function coverGoverning(sections: readonly CheckedSection[], room: number, setting: Setting): Element[] {
   const governing = sections.flatMap(({ title, checks: [check] }) => (check ? [{ title, check }] : []))
   if (governing.length === 0) return []
   const kept = new Set(governing.toSorted((a, b) => worse(a.check, b.check)).slice(0, room))
@@ -20,18 +20,22 @@ export function coverGoverning(sections: readonly CheckedSection[], room: number
   return [
     h('table.governs', [
       h('caption', ['What governs each section', ...rest]),
-      h('tbody', governing.filter(one => kept.has(one)).map(row)),
+      h(
+        'tbody',
+        governing.filter(one => kept.has(one)).map(one => row(one, setting)),
+      ),
     ]),
   ]
 }
 
-function row({ title, check: { line } }: Governing): Element {
+function row({ title, check }: Governing, setting: Setting): Element {
+  const { line } = check
   const ratio = line.ratio
     ? [h('td.bar', [ratioBar(line.ratio.value)]), h('td.number', plainNumber(line.ratio.shown.digits))]
     : [h('td', { colSpan: 2 })]
   return h('tr', [
     h('th', { scope: 'row' }, title),
-    h('td.meaning', [h('a', { href: `#${line.id}` }, line.number), ' ', ...prose(sentenceCase(line.says))]),
+    h('td.meaning', [h('a', { href: `#${line.id}` }, line.number), ' ', ...checkWords(check, setting)]),
     ...ratio,
     h('td', [verdict(line.satisfied)]),
   ])

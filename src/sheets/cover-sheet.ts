@@ -1,6 +1,7 @@
 import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import { caution, tick } from '../typesetting/marks.ts'
+import type { Setting } from '../typesetting/setting.ts'
 import { coverCautions } from './cover-cautions.ts'
 import { coverGoverning } from './cover-governing.ts'
 import { coverState, type StateLine } from './cover-state.ts'
@@ -8,7 +9,7 @@ import type { CheckedSection } from './gather-checks.ts'
 import type { PackageModel } from './package-model.ts'
 
 /** The cover: title block, state of the package, cautions, what governs each section, revisions, and lines for signature. */
-export function coverSheet(model: PackageModel, sections: readonly CheckedSection[]): Element {
+export function coverSheet(model: PackageModel, sections: readonly CheckedSection[], setting: Setting): Element {
   const { title } = model.notebook
   return h('header.part.cover', { id: 'cover' }, [
     h('div.cover-head', [
@@ -20,8 +21,8 @@ export function coverSheet(model: PackageModel, sections: readonly CheckedSectio
       ...(model.draft ? [h('p.draft-note', 'Draft. Not issued; not to be used for construction.')] : []),
     ]),
     identity(model),
-    h('div.cover-body', [state(model), cautions(model)]),
-    ...coverGoverning(sections, model.paper === 'letter' ? 5 : 9),
+    h('div.cover-body', [state(model), cautions(model, setting)]),
+    ...coverGoverning(sections, model.paper === 'letter' ? 5 : 9, setting),
     h('div.cover-foot', [revisions(model), signatures(model)]),
   ])
 }
@@ -58,11 +59,11 @@ function stateRow({ what, finding, to, attention }: StateLine): Element {
   ])
 }
 
-function cautions({ workings, notebook }: PackageModel): Element {
+function cautions({ workings, notebook }: PackageModel, setting: Setting): Element {
   const { figures } = notebook.title
   return h('div.cautions', [
     h('p.label', 'Cautions'),
-    ...coverCautions(workings),
+    ...coverCautions(workings, setting),
     h('p.how', [
       'Results are shown to ',
       h('span.figures-shown', String(figures)),

@@ -1,4 +1,7 @@
+import type { ElementContent } from 'hast'
 import type { BlockWorking, CheckLine } from '../evaluation/workings.ts'
+import { prose, sentenceCase } from '../typesetting/prose.ts'
+import { type Setting, settingIn } from '../typesetting/setting.ts'
 import type { Placed } from './place-workings.ts'
 
 /** A check with where it stands. */
@@ -37,4 +40,9 @@ function checkedIn(block: BlockWorking, blockTitle: string): Checked[] {
 export function worse(a: Checked, b: Checked): number {
   if (a.line.satisfied !== b.line.satisfied) return a.line.satisfied ? 1 : -1
   return (b.line.ratio?.value ?? -1) - (a.line.ratio?.value ?? -1)
+}
+
+/** What a check says, with the symbols of its block. */
+export function checkWords({ line, block }: Checked, setting: Setting): ElementContent[] {
+  return prose(sentenceCase(line.says), settingIn(setting, block))
 }

@@ -2,6 +2,9 @@ import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Passport, PassportCase, PassportUse } from '../evaluation/passport.ts'
 import { cross, tick } from '../typesetting/marks.ts'
+import { prose } from '../typesetting/prose.ts'
+import { type Setting, settingIn } from '../typesetting/setting.ts'
+import { symbolHtml } from '../typesetting/symbol-html.ts'
 import type { PackageModel, PackageRecord } from './package-model.ts'
 import { part } from './part.ts'
 
@@ -47,7 +50,7 @@ const th = (name: string): Element => h('th', { scope: 'col' }, name)
 const text = (value: string): ElementContent => ({ type: 'text', value })
 
 /** The published cases that each module reproduces, the printed answer against ours, and whether its uses here lie inside what was tested. */
-export function passportSheet(passports: readonly Passport[]): Element {
+export function passportSheet(passports: readonly Passport[], setting: Setting): Element {
   if (passports.length === 0) return part('passport', 'Passport', [h('p', 'No module is used.')])
   return part('passport', 'Passport', [
     h(
@@ -56,18 +59,25 @@ export function passportSheet(passports: readonly Passport[]): Element {
     ),
     h('table.passport', [
       h('thead', h('tr', ['Published case', 'Answer', 'Published', 'Ours', ''].map(passportHead))),
-      ...passports.flatMap(passport),
+      ...passports.flatMap(one => passport(one, settingIn(setting, one))),
     ]),
   ])
 }
 
-function passport({ module, version, title, cases, uses }: Passport): Element[] {
+function passport({ module, version, title, cases, uses }: Passport, setting: Setting): Element[] {
   const name = [h('b', title), h('span.block-name', ` ${module} ${version}`)]
   return [
     h('tbody.module', h('tr.group', h('th', { scope: 'rowgroup', colSpan: 5 }, name))),
-    ...bySource(cases).map(sourceRows),
+    ...bySource(cases).map(one => sourceRows(one, setting)),
     h('tbody.uses', [
-      h('tr', h('td', { colSpan: 5 }, uses.length > 0 ? uses.map(use) : ['Not used outside other modules.'])),
+      h(
+        'tr',
+        h(
+          'td',
+          { colSpan: 5 },
+          uses.length > 0 ? uses.map(one => use(one, setting)) : ['Not used outside other modules.'],
+        ),
+      ),
     ]),
   ]
 }
@@ -88,17 +98,21 @@ function bySource(cases: readonly PassportCase[]): PassportCase[][] {
   return together
 }
 
-function sourceRows(cases: readonly PassportCase[]): Element {
+function sourceRows(cases: readonly PassportCase[], setting: Setting): Element {
   const [first] = cases
-  const head = h('th.source', { scope: 'rowgroup', colSpan: 5 }, first ? `${first.source} (${first.status})` : '')
-  return h('tbody', [h('tr.group', [head]), ...cases.flatMap(caseRows)])
+  const head = h(
+    'th.source',
+    { scope: 'rowgroup', colSpan: 5 },
+    first ? prose(`${first.source} (${first.status})`, setting) : [],
+  )
+  return h('tbody', [h('tr.group', [head]), ...cases.flatMap(one => caseRows(one, setting))])
 }
 
-function caseRows({ says, answers }: PassportCase): Element[] {
+function caseRows({ says, answers }: PassportCase, setting: Setting): Element[] {
   return answers.map((answer, index) =>
     h('tr', [
-      ...(index === 0 ? [h('td.case', { rowSpan: answers.length }, says)] : []),
-      h('td', answer.says),
+      ...(index === 0 ? [h('td.case', { rowSpan: answers.length }, prose(says, setting))] : []),
+      h('td', prose(answer.says, setting)),
       h('td.number', answer.published),
       h('td.number', answer.ours),
       h('td', answer.agrees ? h('span.verdict', [tick(), 'agrees']) : differs()),
@@ -108,9 +122,13 @@ function caseRows({ says, answers }: PassportCase): Element[] {
 
 const differs = (): Element => h('span.verdict.fails', [cross(), h('b', 'differs')])
 
-function use({ id, number, name, outside }: PassportUse): Element {
+function use({ id, number, name, outside }: PassportUse, setting: Setting): Element {
   const link = h('a', { href: `#${id}` }, `${number} ${name}`)
   if (outside.length === 0) return h('p', [link, ': every input lies inside the tested range.'])
-  const listed = outside.map(({ input, value, tested }) => `${input} = ${value} (tested ${tested})`).join('; ')
-  return h('p', [link, ': ', h('b', 'outside the tested range'), `: ${listed}.`])
+  const listed = outside.flatMap(({ symbol, value, tested }, index) => [
+    index > 0 ? '; ' : ': ',
+    symbolHtml(symbol, setting),
+    ` ${value} (${tested})`,
+  ])
+  return h('p', [link, ': ', h('b', 'outside the tested range'), ...listed, '.'])
 }

@@ -1,7 +1,7 @@
 import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { AssumeWorking, AssumptionRow } from '../evaluation/workings.ts'
-import { greekWord } from '../formula/greek.ts'
+import { isSymbolic } from '../formula/symbol.ts'
 import { caution } from './marks.ts'
 import { sentenceCase } from './prose.ts'
 import type { Setting } from './setting.ts'
@@ -39,19 +39,14 @@ function assumptionRow(row: AssumptionRow, setting: Setting): Element {
 /** The symbol where the author gave one, and the name in words: `z_w  water depth`. */
 export function assumptionName(row: AssumptionRow, setting: Setting): ElementContent[] {
   const words = sentenceCase(row.name.replaceAll('_', ' '))
-  if (isSymbolic(row)) return [symbolHtml(row.name, setting)]
+  if (isOwnSymbol(row)) return [symbolHtml(row.name, setting)]
   const symbol = typeof row.value !== 'string' && row.symbol && row.symbol !== row.name
   return symbol ? [symbolHtml(row.symbol, setting), h('span.in-words', words)] : [{ type: 'text', value: words }]
 }
 
 /** A name that is a symbol already, `f_ck` or `gamma_low`, is set as one. */
-function isSymbolic({ name, symbol, value }: AssumptionRow): boolean {
-  const [head = ''] = name.split('_')
-  return (
-    typeof value !== 'string' &&
-    (symbol === '' || symbol === name) &&
-    (head.length === 1 || greekWord(head) !== undefined)
-  )
+function isOwnSymbol({ name, symbol, value }: AssumptionRow): boolean {
+  return typeof value !== 'string' && (symbol === '' || symbol === name) && isSymbolic(name)
 }
 
 /** The basis in the author's words, or that there is none; a hold says what must close it. */

@@ -2,7 +2,7 @@ import type { Element } from 'hast'
 import { h } from 'hastscript'
 import type { BranchLine } from '../evaluation/workings.ts'
 import { comparisonHtml } from './comparison-html.ts'
-import { prose } from './prose.ts'
+import { prose, textNode } from './prose.ts'
 import type { Setting } from './setting.ts'
 import { stepFrame } from './step-frame.ts'
 
@@ -10,9 +10,9 @@ import { stepFrame } from './step-frame.ts'
 export function branchLine(line: BranchLine, setting: Setting): Element {
   const verdict = h('b.verdict.branch', line.holds ? 'holds' : 'does not hold')
   if (line.working) {
-    const { html, across } = comparisonHtml(line.working, setting, [...prose(' '), verdict])
+    const { html, across } = comparisonHtml(line.working, setting, [textNode(' '), verdict])
     return stepFrame({ line, working: [html], across }, setting)
   }
-  const because = h('p.chosen', [h('span.because', prose(line.because ?? '')), ' ', verdict])
+  const because = h('p.chosen', [h('span.because', prose(line.because ?? '', setting)), ' ', verdict])
   return stepFrame({ line, working: [because] }, setting)
 }

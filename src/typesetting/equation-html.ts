@@ -6,7 +6,7 @@ import { texShown } from '../formula/tex.ts'
 import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
 import { isTall, room } from './fit-tex.ts'
-import { prose } from './prose.ts'
+import { textNode } from './prose.ts'
 import { resultOf } from './result-tex.ts'
 import { equalTo, setFormula, setSymbol, symbolExcess } from './set-formula.ts'
 import type { Setting } from './setting.ts'
@@ -73,10 +73,10 @@ function linesOf(parts: Parts, layout: Layout & { readonly column: number }, set
   const line = (of: readonly Typeset[], content: readonly ElementContent[]): Element =>
     h(of.some(({ tex }) => isTall(tex)) ? 'div.ex.tall' : 'div.ex', [...content])
   if (parts.put.length === 0) return [line([parts.answer], [h('span.put.result', [set(parts.answer)])])]
-  const put = [h('span.put', parts.put.map(set)), ...prose(' '), h('span.result', [set(parts.answer)])]
+  const put = [h('span.put', parts.put.map(set)), textNode(' '), h('span.result', [set(parts.answer)])]
   const named = parts.named.map(part => h('span', [set(part)]))
   if (named.length === 0) return [line(parts.put, put)]
-  if (layout.together) return [line([...parts.named, ...parts.put], [...named, ...prose(' '), ...put])]
+  if (layout.together) return [line([...parts.named, ...parts.put], [...named, textNode(' '), ...put])]
   return [line(parts.named, named), line(parts.put, put)]
 }
 

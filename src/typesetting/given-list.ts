@@ -62,7 +62,7 @@ function fieldHead(field: GivenRow, setting: Setting): Element {
   const symbol = words ? [] : [symbolHtml(runningSymbol(field), setting), ' ']
   return h('th', { scope: 'col', className: words ? [] : ['number'] }, [
     ...symbol,
-    h('span', prose(sentenceCase(field.says))),
+    h('span', prose(sentenceCase(field.says), setting)),
   ])
 }
 

@@ -2,7 +2,7 @@ import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { GivenRow } from '../evaluation/workings.ts'
 import { keyOf } from './given-key.ts'
-import { prose, sentenceCase } from './prose.ts'
+import { prose, sentenceCase, textNode } from './prose.ts'
 import { usersHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
@@ -42,18 +42,24 @@ function isQuiet({ taken, row, value }: GivenRow): boolean {
 
 /** `Left at their defaults: g_o 0 kN/m² (other permanent load)`, each with its anchor. */
 function leftAlone(rows: readonly GivenRow[], alone: boolean, setting: Setting): Element {
-  const each = rows.flatMap((row, index) => [...(index > 0 ? prose(', ') : []), leftOne(row, setting)])
+  const each = rows.flatMap((row, index) => [...(index > 0 ? [textNode(', ')] : []), leftOne(row, setting)])
   const label = alone ? 'Given: nothing; left at their defaults: ' : 'Left at their defaults: '
   return h('p.defaults', [h('b', label), ...each, '.'])
 }
 
 function leftOne(row: GivenRow, setting: Setting): Element {
-  const symbol: ElementContent[] = typeof row.value === 'string' ? [] : [symbolHtml(row.symbol, setting), ...prose(' ')]
-  return h('span.default', { id: row.id }, [...symbol, h('b', shownText(row.value)), ` (${gist(row.says)})`])
+  const symbol: ElementContent[] = typeof row.value === 'string' ? [] : [symbolHtml(row.symbol, setting), textNode(' ')]
+  return h('span.default', { id: row.id }, [
+    ...symbol,
+    h('b', shownText(row.value)),
+    ' (',
+    ...prose(gist(row.says), setting),
+    ')',
+  ])
 }
 
 /** What an input is, without the explanations behind it. */
-const gist = (says: string): string => says.split(/[:;,(]/)[0]?.trim() ?? says
+const gist = (says: string): string => /^(?:[^:;,(`]|`[^`]*`)*/.exec(says)?.[0].trim() ?? says
 
 /** Neighbouring rows of one list row together. */
 export function groups<T extends { readonly row?: GivenRow['row'] }>(rows: readonly T[]): T[][] {
@@ -83,10 +89,10 @@ export function rowTitle({ index, of, label }: NonNullable<GivenRow['row']>): st
 }
 
 function givenRow(row: GivenRow, block: string, setting: Setting): Element {
-  const meaning = [...prose(sentenceCase(row.says)), ' ', ...usersHtml(setting.users(keyOf(row, block)))]
-  const words = typeof row.value === 'string'
+  const meaning = [...prose(sentenceCase(row.says), setting), ' ', ...usersHtml(setting.users(keyOf(row, block)))]
+  const inWords = typeof row.value === 'string'
   return h('tr', { id: row.id, className: row.taken ? ['taken-default'] : [] }, [
-    h('td.symbol', words ? [] : [symbolHtml(row.symbol, setting)]),
+    h('td.symbol', inWords ? [] : [symbolHtml(row.symbol, setting)]),
     h('td.meaning', meaning),
     ...valueCells(row.value, row.to),
     h('td.from', row.to ? h('a', { href: `#${row.to}` }, row.from) : row.from === 'typed here' ? 'here' : row.from),

@@ -25,7 +25,7 @@ const th = (text: string): Element => h('th', { scope: 'col' }, text)
 function limitRow({ says, kept, reference }: LimitLine, setting: Setting): Element {
   const state = kept ? h('span.verdict', [tick(), 'kept']) : h('span.verdict.fails', [cross(), h('b', 'exceeded')])
   return h('tr', [
-    h('td', prose(sentenceCase(says))),
+    h('td', prose(sentenceCase(says), setting)),
     h('td', state),
     h('td.source', reference ? [referenceHtml(reference, setting)] : []),
   ])
@@ -41,19 +41,19 @@ export function cautionsHtml(block: CalcWorking, setting: Setting): Element[] {
   if (said && said.cautions.length > 0) {
     return [
       h('p.cautions-before', [h('b', 'Cautions: '), ...asAt(said), own.length > 0 ? '; and here:' : '.']),
-      ...listed(own),
+      ...listed(own, setting),
     ]
   }
-  return [h('div.cautions', [h('p.label', 'Cautions'), ...listed(own)])]
+  return [h('div.cautions', [h('p.label', 'Cautions'), ...listed(own, setting)])]
 }
 
-function listed(cautions: readonly string[]): Element[] {
+function listed(cautions: readonly string[], setting: Setting): Element[] {
   return cautions.length === 0
     ? []
     : [
         h(
           'ul',
-          cautions.map(one => h('li', prose(one))),
+          cautions.map(one => h('li', prose(one, setting))),
         ),
       ]
 }

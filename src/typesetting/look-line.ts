@@ -5,7 +5,7 @@ import { plainNumber } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
 import { unitText } from '../quantity/unit.ts'
 import { entryHtml, equationHtml } from './equation-html.ts'
-import { prose } from './prose.ts'
+import { prose, textNode } from './prose.ts'
 import { asAt } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 import { stepFrame } from './step-frame.ts'
@@ -22,7 +22,7 @@ export function lookLine(line: LookLine, block: string, setting: Setting): Eleme
       notes: [tableNote(line, setting)],
       working: [
         h('div.looked', [neighbourhood(line), entry]),
-        ...line.interpolations.map((one, index) => interpolation(one, interpolations[index])),
+        ...line.interpolations.map((one, index) => interpolation(one, interpolations[index], setting)),
       ],
       users: setting.users(`${block}.${line.name}`),
       across: !(setting.row ?? setting.first.line(line)) || interpolations.some(({ across }) => across),
@@ -33,17 +33,16 @@ export function lookLine(line: LookLine, block: string, setting: Setting): Eleme
 
 /** What table it is and what its axes are. */
 export function tableNote(line: LookLine, setting: Setting): Element {
-  return h('p.source-table', [...tableWords(line, setting), axes(line)])
+  return h('p.source-table', [...tableWords(line, setting), ...prose(axes(line), setting)])
 }
 
 /** The table and how sure we are of it, in full where it is first used. */
 function tableWords(line: LookLine, setting: Setting): ElementContent[] {
   const before = setting.first.line(line)
-  return before ? ['Table ', ...asAt(before)].map(node) : [line.title, h('span.status', ` (${line.status})`)].map(node)
+  return before
+    ? [textNode('Table '), ...asAt(before)]
+    : [...prose(line.title, setting), h('span.status', ` (${line.status})`)]
 }
-
-const node = (content: string | ElementContent): ElementContent =>
-  typeof content === 'string' ? { type: 'text', value: content } : content
 
 function takenFrom(line: LookLine): Shown {
   return line.interpolations.at(-1)?.result ?? { digits: line.corners[0]?.[0] ?? '', unit: line.unit, exact: true }
@@ -90,6 +89,6 @@ function numeral(key: string): string {
   return /^-?[\d.]+(e-?\d+)?$/.test(key) ? plainNumber(key) : key
 }
 
-function interpolation(one: Interpolated, laid: Laid | undefined): Element {
-  return h('div.interpolation', [h('p.because', prose(one.says)), ...(laid ? [laid.html] : [])])
+function interpolation(one: Interpolated, laid: Laid | undefined, setting: Setting): Element {
+  return h('div.interpolation', [h('p.because', prose(one.says, setting)), ...(laid ? [laid.html] : [])])
 }

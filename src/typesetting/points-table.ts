@@ -13,7 +13,7 @@ type Points = PointsTable['points']
 
 /** An author's own table, points in columns, as it was typed; values between points are interpolated on a straight line. */
 export function pointsTable({ name, says, points }: PointsTable, setting: Setting): Element {
-  const remark: ElementContent[] = says ? prose(`: ${says}`) : []
+  const remark: ElementContent[] = says ? prose(`: ${says}`, setting) : []
   const note = h('span.block-name', ' straight lines between the points')
   return h('table.points', [
     h('caption', ['Table ', symbolHtml(name, setting), ...remark, note]),

@@ -3,7 +3,7 @@ import { h } from 'hastscript'
 import type { CalcWorking, ComparisonLine, SecondWorking, Shared } from '../evaluation/workings.ts'
 import { linesHtml } from './line-html.ts'
 import { cross, tick } from './marks.ts'
-import { prose } from './prose.ts'
+import { plainProse, prose, textNode } from './prose.ts'
 import { asAt } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
@@ -13,8 +13,8 @@ import { valueHtml } from './value-html.ts'
 export function secondHtml(block: CalcWorking, setting: Setting): Element[] {
   const { second } = block
   if (!second) return []
-  const label = h('p.label', ['Second method: ', second.title])
-  if (second.absent) return [h('div.second', [label, h('p.purpose', second.absent)])]
+  const label = h('p.label', ['Second method: ', ...prose(second.title, setting)])
+  if (second.absent) return [h('div.second', [label, h('p.purpose', prose(second.absent, setting))])]
   return [
     h('div.second', [
       h('div.second-head', [label, introduction(block, second, setting)]),
@@ -28,20 +28,20 @@ export function secondHtml(block: CalcWorking, setting: Setting): Element[] {
 /** What the method is, in full where it is first used. */
 function introduction(block: CalcWorking, second: SecondWorking, setting: Setting): Element {
   const before = setting.first.second(block)
-  return h('p.purpose', before ? ['The method is ', ...asAt(before), '.'] : prose(second.says))
+  return h('p.purpose', before ? ['The method is ', ...asAt(before), '.'] : prose(second.says, setting))
 }
 
 /** Inputs by their symbols, steps with the number of their line too. */
 function shared(shares: readonly Shared[], setting: Setting): ElementContent[] {
-  if (shares.length === 0) return prose('nothing but the statement of the problem.')
-  const each = shares.flatMap((one, index) => [...(index > 0 ? prose(', ') : []), ...sharedOne(one, setting)])
-  return [...each, ...prose('. An error there shows in neither.')]
+  if (shares.length === 0) return [textNode('nothing but the statement of the problem.')]
+  const each = shares.flatMap((one, index) => [...(index > 0 ? [textNode(', ')] : []), ...sharedOne(one, setting)])
+  return [...each, textNode('. An error there shows in neither.')]
 }
 
 function sharedOne({ symbol, says, number, to }: Shared, setting: Setting): ElementContent[] {
-  const link = { ...(to ? { href: `#${to}` } : {}), title: says }
+  const link = { ...(to ? { href: `#${to}` } : {}), title: plainProse(says) }
   const set = h(to ? 'a' : 'span', link, [symbolHtml(symbol, setting)])
-  return number ? [set, ...prose(` of ${number}`)] : [set]
+  return number ? [set, textNode(` of ${number}`)] : [set]
 }
 
 function comparisons(lines: readonly ComparisonLine[], setting: Setting): Element {
@@ -61,7 +61,7 @@ function comparisonRow(line: ComparisonLine, setting: Setting): Element {
     ? h('span.verdict', [tick(), h('b', 'agree')])
     : h('span.verdict.fails', [cross(), h('b', 'differ')])
   return h('tr', [
-    h('td', [symbolHtml(line.first.symbol, setting), h('span.in-words', prose(line.says))]),
+    h('td', [symbolHtml(line.first.symbol, setting), h('span.in-words', prose(line.says, setting))]),
     h('td.number', valueHtml(line.first.shown, line.first.to)),
     h('td.number', valueHtml(line.second.shown, line.second.to)),
     h('td.number', line.differenceShown),

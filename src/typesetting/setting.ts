@@ -1,7 +1,8 @@
-import type { Workings } from '../evaluation/workings.ts'
+import type { BlockWorking, Workings } from '../evaluation/workings.ts'
 import type { Anchor } from './anchor.ts'
 import { type FirstUses, firstUses } from './first-uses.ts'
 import type { Medium } from './medium.ts'
+import type { Symbols } from './typeset-written.ts'
 
 /** A source as it stands in the reference list. */
 export interface Listed {
@@ -18,6 +19,8 @@ export interface Setting {
   /** Who uses a value, by its full name: `roof.M_x`. */
   readonly users: (name: string) => readonly Anchor[]
   readonly first: FirstUses
+  /** What names in the sentences of a module mean, while something of that module is set. */
+  readonly symbols?: Symbols
   /** Set while a row of a step is set whose words stand over it, and where `symbols`, its formula too. */
   readonly row?: { readonly symbols: boolean }
 }
@@ -32,4 +35,9 @@ export function settingOf(workings: Workings, how: { medium: Medium; parsed?: bo
     users: name => workings.users.get(name) ?? [],
     first: firstUses(workings),
   }
+}
+
+/** The setting for something of a block: names in its sentences are those of its module. */
+export function settingIn(setting: Setting, block: BlockWorking | { readonly symbols: Symbols }): Setting {
+  return 'symbols' in block ? { ...setting, symbols: block.symbols } : setting
 }

@@ -10,7 +10,11 @@ import { valueCells, valueHtml } from './value-html.ts'
 
 /** Values of a numerical method: what it is, what went in, what came out, and how it verified itself. Not for the pencil. */
 export function solveLine(line: SolveLine, block: string, setting: Setting): Element {
-  const taken = h('p.takes', [h('b', 'Goes in: '), ...line.takes.flatMap(takenWords), '.'])
+  const taken = h('p.takes', [
+    h('b', 'Goes in: '),
+    ...line.takes.flatMap((taken, index) => takenWords(taken, index, setting)),
+    '.',
+  ])
   const given = h('table.solve', [
     h(
       'thead',
@@ -32,15 +36,17 @@ export function solveLine(line: SolveLine, block: string, setting: Setting): Ele
 function methodWords(line: SolveLine, setting: Setting): Element {
   const before = setting.first.line(line)
   const title = [h('b', line.title), ', a numerical method, not for the pencil']
-  return before ? h('p.method', [...title, ': ', ...asAt(before), '.']) : h('p.method', [...title, '. ', line.method])
+  return before
+    ? h('p.method', [...title, ': ', ...asAt(before), '.'])
+    : h('p.method', [...title, '. ', ...prose(line.method, setting)])
 }
 
 type Taken = SolveLine['takes'][number]
 
 /** What goes in, in one sentence: `unit weight above the water 19 kN/m³; thickness 1.6 m, 3.0 m`. */
-function takenWords({ says: meaning, value }: Taken, index: number): ElementContent[] {
+function takenWords({ says: meaning, value }: Taken, index: number, setting: Setting): ElementContent[] {
   const values = typeof value === 'string' ? [valueHtml(value)] : listed([value].flat())
-  return [...prose(`${index > 0 ? '; ' : ''}${meaning} `), ...values]
+  return [...prose(`${index > 0 ? '; ' : ''}${meaning} `, setting), ...values]
 }
 
 function listed(values: readonly Printed[]): ElementContent[] {
@@ -55,7 +61,7 @@ function givenRow(given: SolveLine['gives'][number], block: string, setting: Set
   const meaning = [
     symbolHtml(printed.symbol, setting),
     ' ',
-    given.says,
+    ...prose(given.says, setting),
     ' ',
     ...usersHtml(setting.users(`${block}.${given.name}`)),
   ]

@@ -27,7 +27,7 @@ export function stepFrame(framed: Framed, setting: Setting): Element {
   const className = ['step', line.kind, ...(setting.row ? ['row'] : []), ...(across ? ['across'] : [])]
   return h('div', { id: line.id, className, dataLine: line.number, dataKind: line.kind }, [
     h('div.no', line.number),
-    h('div.words', setting.row ? [h('p.says', rowLabel(line))] : words(framed)),
+    h('div.words', setting.row ? [h('p.says', rowLabel(line))] : words(framed, setting)),
     h('div.work', [...working]),
     h('div.margin', margin),
     tickBox(),
@@ -39,14 +39,14 @@ export function sharedHead(framed: Framed, setting: Setting): Element {
   const { line, working, across = false } = framed
   return h('div', { className: ['shared-head', ...(across ? ['across'] : [])] }, [
     h('div.no', line.number.replace(/[a-z]+$/, '')),
-    h('div.words', words(framed)),
+    h('div.words', words(framed, setting)),
     h('div.work', [...working]),
     h('div.margin', referenceOf(line, setting)),
   ])
 }
 
-function words({ line, notes = [] }: Framed): ElementContent[] {
-  return [h('p.says', prose(sentenceCase(line.says))), ...notes]
+function words({ line, notes = [] }: Framed, setting: Setting): ElementContent[] {
+  return [h('p.says', prose(sentenceCase(line.says), setting)), ...notes]
 }
 
 function referenceOf({ reference }: Line, setting: Setting): ElementContent[] {

@@ -9,7 +9,7 @@ import { linesHtml } from './line-html.ts'
 import { pointsTable } from './points-table.ts'
 import { prose } from './prose.ts'
 import { secondHtml } from './second-html.ts'
-import type { Setting } from './setting.ts'
+import { type Setting, settingIn } from './setting.ts'
 import type { Sheet } from './sketch-frame.ts'
 import { sketchSvg } from './sketch-svg.ts'
 
@@ -36,11 +36,12 @@ export function workingHtml(block: BlockWorking, level: number, setting: Setting
   }
 }
 
-function calcHtml(block: CalcWorking, level: number, setting: Setting): Element {
+function calcHtml(block: CalcWorking, level: number, outer: Setting): Element {
+  const setting = settingIn(outer, block)
   const method = [`${block.module} ${block.version}`, ...(block.code ? [block.code] : [])].join(' · ')
   return h('section.calc', { id: block.id }, [
     heading({ block, title: block.title, aside: method }, level),
-    h('p.purpose', prose(block.asks)),
+    h('p.purpose', prose(block.asks, setting)),
     ...incomplete(block),
     ...start(block, setting),
     ...(block.lines.length > 0 ? [h('div.ledger', linesHtml(block.lines, block.name, setting))] : []),

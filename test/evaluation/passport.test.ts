@@ -64,7 +64,12 @@ describe('passports', () => {
 
   it('a use names the inputs that lie outside what the cases span', () => {
     expect(passports('3 m')[0]?.uses).toMatchObject([
-      { name: 'one', id: 'b-one', number: '1', outside: [{ input: 'b', value: '8 m', tested: '4.00 m to 4.00 m' }] },
+      {
+        name: 'one',
+        id: 'b-one',
+        number: '1',
+        outside: [{ input: 'b', value: '8 m', tested: 'tested at 4.00 m only' }],
+      },
     ])
     expect(passports('2 m')[0]?.uses[0]?.outside.map(({ input }) => input)).toEqual(['a', 'b'])
     expect(passports('3000 mm')[0]?.uses[0]?.outside.map(({ input }) => input)).toEqual(['b'])
