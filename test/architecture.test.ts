@@ -15,7 +15,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   notebook: ['quantity', 'formula', 'diagnostic'],
   evaluation: ['notebook (types)', 'modules', 'formula', 'quantity', 'diagnostic'],
   typesetting: ['evaluation (types)', 'formula', 'quantity', 'modules (types)'],
-  study: ['evaluation', 'notebook (types)', 'modules (types)', 'formula', 'quantity', 'diagnostic'],
+  study: ['evaluation', 'notebook (types)', 'modules', 'formula', 'quantity', 'diagnostic'],
   comparison: ['evaluation', 'notebook (types)', 'modules (types)', 'formula', 'quantity', 'diagnostic'],
   sheets: [
     'typesetting',

@@ -1,4 +1,5 @@
 import { one } from '../quantity/unit.ts'
+import { checkRatio } from './check-ratio.ts'
 import { satisfied } from './judge-blocks.ts'
 import type { Base } from './line-base.ts'
 import type { PlannedCheck } from './plan-types.ts'
@@ -26,20 +27,18 @@ export function printCheck(context: PrintContext, line: PlannedCheck, base: Base
   }
 }
 
-/** Demand over capacity, where both are amounts from nought: a ratio of temperatures or of a negative capacity says nothing. */
+/** The ratio to the digits that agree with the verdict. */
 function ratioOf(
   context: PrintContext,
   line: PlannedCheck,
   digits: { demand: string; capacity: string },
 ): Pick<CheckLine, 'ratio'> {
-  const { sides } = line
-  if (!sides || sides.unit.offset !== undefined) return {}
-  const demand = sides.demand(context.results.slots)
-  const capacity = sides.capacity(context.results.slots)
-  if (!(capacity > 0) || demand < 0) return {}
-  const shown = ratioDigits(demand / capacity, {
+  const { slots } = context.results
+  const value = checkRatio(line, slots)
+  if (value === undefined) return {}
+  const shown = ratioDigits(value, {
     printed: Number(digits.demand) / Number(digits.capacity),
-    satisfied: satisfied(line, context.results.slots) === true,
+    satisfied: satisfied(line, slots) === true,
   })
-  return { ratio: { value: demand / capacity, shown: { digits: shown, unit: one, exact: false } } }
+  return { ratio: { value, shown: { digits: shown, unit: one, exact: false } } }
 }

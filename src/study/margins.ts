@@ -1,0 +1,165 @@
+import type { Diagnostic } from '../diagnostic/diagnostic.ts'
+import { evaluate } from '../evaluation/evaluate.ts'
+import type { Plan, PlannedCheck } from '../evaluation/plan-types.ts'
+import { assumptionsOf, type Variable } from './assumptions.ts'
+import { findTurn, type Look, type TurnEnd } from './find-turn.ts'
+import { type SearchInterval, searchInterval } from './search-interval.ts'
+import { varied } from './varied.ts'
+import { excess, type Verdict, watchOf } from './watch.ts'
+
+/** A check that turns, and what it turns to. */
+export interface Turned {
+  readonly check: PlannedCheck
+  readonly state: Verdict
+}
+
+/** One end of a margin, in coherent SI. `inRange`: it lies within the assumption's stated range, ends included. */
+export type MarginEnd =
+  | {
+      readonly kind: 'turn'
+      readonly at: number
+      /** All that turn there together; one or more. */
+      readonly turned: readonly [Turned, ...Turned[]]
+      readonly inRange: boolean
+    }
+  | {
+      readonly kind: 'refusal'
+      readonly at: number
+      /** What is said just beyond. */
+      readonly fault: Diagnostic
+      readonly inRange: boolean
+    }
+  | { readonly kind: 'none'; readonly at: number }
+
+/** How far one assumption can move by itself, down and up. */
+export interface Margin {
+  readonly variable: Variable
+  readonly value: number
+  readonly interval: SearchInterval
+  readonly down: MarginEnd
+  readonly up: MarginEnd
+}
+
+/** An assumption without a margin, and why. */
+export interface Unsearched {
+  readonly key: string
+  readonly why: 'a choice of words' | 'nothing rests on it' | 'its value is 0 and it has no range'
+}
+
+export interface Margins {
+  /** Tightest first: by the nearest turn or refusal, as a share of the value. */
+  readonly margins: readonly Margin[]
+  readonly unsearched: readonly Unsearched[]
+  /** How many times the notebook was worked out. */
+  readonly runs: number
+}
+
+/** Places that are looked at each way before anything is followed closer; they lie closer near the value. */
+const places = 48
+
+/**
+ * For every numeric assumption, moved alone, the nearest value either way at which some check turns: stops being satisfied, or becomes
+ * so where it is not. Where a method refuses or a formula comes to nothing first, the search ends there and says so.
+ * Second methods are left out. `about` hears of each assumption before it is searched.
+ */
+export function findMargins(plan: Plan, about?: (variable: Variable) => void): Margins {
+  const { variables, words } = assumptionsOf(plan)
+  const margins: Margin[] = []
+  const unsearched: Unsearched[] = words.map(key => ({ key, why: 'a choice of words' }))
+  const known = errorsOf(plan, new Map())
+  let runs = 0
+  for (const variable of variables) {
+    about?.(variable)
+    const found = marginOf({ plan, known }, variable, () => {
+      runs += 1
+    })
+    if ('why' in found) unsearched.push(found)
+    else margins.push(found)
+  }
+  return { margins: margins.sort((a, b) => tightness(a) - tightness(b)), unsearched, runs }
+}
+
+/** A plan, and the errors that its numbers as written bring. */
+interface Searching {
+  readonly plan: Plan
+  readonly known: readonly Diagnostic[]
+}
+
+function marginOf({ plan, known }: Searching, variable: Variable, ran: () => void): Margin | Unsearched {
+  const { entity } = variable
+  const value = plan.start[entity.slot] ?? Number.NaN
+  const interval = searchInterval(variable, value)
+  const runs = varied(plan, [entity])
+  const watch = watchOf(runs)
+  if (watch.checks.length === 0 && !watch.sees) return { key: entity.key, why: 'nothing rests on it' }
+  if (!interval) return { key: entity.key, why: 'its value is 0 and it has no range' }
+  const look = (x: number): Look => {
+    ran()
+    const slots = runs.at([x])
+    return {
+      x,
+      states: watch.checks.map(check => watch.state(check, slots)),
+      excess: watch.checks.map(check => excess(check, slots)),
+      lost: watch.isLost(slots),
+    }
+  }
+  const end = (to: number): MarginEnd => {
+    const found = findTurn({ checks: watch.checks, look }, placesTo(value, to, variable))
+    return endOf({ plan, known }, { variable, checks: watch.checks, to }, found)
+  }
+  return { variable, value, interval, down: end(interval.from), up: end(interval.to) }
+}
+
+/** From the value to the end of the interval, the ends of the range among them. */
+function placesTo(value: number, to: number, { range }: Variable): number[] {
+  const steps = Array.from({ length: places + 1 }, (_, index) => value + (to - value) * (index / places) ** 1.5)
+  const edges = range ? [range.from, range.to].filter(edge => (edge - value) * (to - edge) > 0) : []
+  return [...steps, ...edges].sort((a, b) => Math.abs(a - value) - Math.abs(b - value))
+}
+
+function endOf(
+  searching: Searching,
+  { variable, checks, to }: { variable: Variable; checks: readonly PlannedCheck[]; to: number },
+  found: TurnEnd,
+): MarginEnd {
+  if (found.kind === 'none') return found
+  const { at } = found
+  const { range, entity } = variable
+  const inRange = range !== undefined && range.from <= at && at <= range.to
+  if (found.kind === 'lost')
+    return { kind: 'refusal', at, inRange, fault: faultAt(searching, entity.key, { ...found, to }) }
+  const turned = found.checks.flatMap(({ index, state }): Turned[] => {
+    const check = checks[index]
+    return check ? [{ check, state }] : []
+  })
+  const [first, ...rest] = turned
+  if (!first) throw new Error('a turn without a check')
+  return { kind: 'turn', at, turned: [first, ...rest], inRange }
+}
+
+/**
+ * What is said beyond a place where the answer is lost: a little further on, where the numbers in it can be read, or at once where
+ * nothing is said there.
+ */
+function faultAt({ plan, known }: Searching, key: string, { beyond, to }: { beyond: number; to: number }): Diagnostic {
+  const isNew = (fault: Diagnostic) => known.every(({ place, says }) => place !== fault.place || says !== fault.says)
+  const says = (si: number) => errorsOf(plan, new Map([[key, si]])).find(isNew)
+  const fault = says(beyond + (to - beyond) / 100) ?? says(beyond)
+  if (!fault) throw new Error(`nothing says why \`${key}\` at ${beyond} gives no answer`)
+  return fault
+}
+
+/** Errors of the run itself; those of the plan are the same for every number. */
+function errorsOf(plan: Plan, changed: ReadonlyMap<string, number>): readonly Diagnostic[] {
+  const planned = new Set(plan.diagnostics)
+  const { diagnostics } = evaluate(plan, { changed, second: false })
+  return diagnostics.filter(fault => fault.severity === 'error' && !planned.has(fault))
+}
+
+/** The nearer end as a share of the value; of the search where a share says nothing. Without an end: infinite. */
+export function tightness({ variable, value, interval, down, up }: Margin): number {
+  const whole = variable.entity.point || value === 0 ? interval.to - value : Math.abs(value)
+  return Math.min(
+    ...[down, up].map(end => (end.kind === 'none' ? Number.POSITIVE_INFINITY : Math.abs(end.at - value) / whole)),
+  )
+}

@@ -1,0 +1,19 @@
+import { digitsOf, lastPlace } from '../quantity/number-print.ts'
+
+const figures = 4
+
+/**
+ * A limit of a value in the digits of the value's own four figures, rounded towards the value: what is printed has not passed the limit.
+ * Both are numbers in the unit shown.
+ */
+export function roundTowards(limit: number, value: number): string {
+  const place = lastPlace(digitsOf(value === 0 ? limit : value, figures), figures)
+  const decimals = Math.max(0, -Math.floor(Math.log10(place) + 0.5))
+  if (limit === 0 || decimals > 12) return digitsOf(limit, figures)
+  const count = limit / place
+  const whole = Math.round(count)
+  // A limit found to 1e-12 may stand a hair off the number it is.
+  const near = Math.abs(count - whole) < 1e-5
+  const kept = (near ? whole : limit < value ? Math.ceil(count) : Math.floor(count)) * place
+  return kept === 0 ? '0' : kept.toFixed(decimals)
+}
