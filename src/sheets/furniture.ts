@@ -22,9 +22,9 @@ export function furniture(model: PackageModel): string {
     box('bottom-right', `"Sheet " counter(page) " of " counter(pages)`, 'font-weight: 600'),
   ]
   return [
-    `@page { size: ${model.paper}; margin: 21mm 16mm 18mm 23mm; ${boxes.join(' ')} }`,
-    `.undercroft .cover { min-height: ${model.paper === 'letter' ? 240 : 258}mm }`,
-    `@page cover { margin: 20mm 16mm 16mm 23mm; ${bare(model)} }`,
+    `@page { size: ${model.paper}; margin: 17.5mm 12mm 14.5mm 19mm; ${boxes.join(' ')} }`,
+    `.undercroft .cover { min-height: ${model.paper === 'letter' ? 243 : 261}mm }`,
+    `@page cover { margin: 18mm 12mm 15mm 19mm; ${bare(model)} }`,
   ].join('\n')
 }
 
@@ -32,8 +32,8 @@ const rule = '0.4pt solid #1a1a1a'
 
 function box(place: string, content: string, more = ''): string {
   const edge = place.startsWith('top')
-    ? `border-bottom: ${rule}; padding-bottom: 1.6mm; margin-bottom: 4.5mm; vertical-align: bottom;`
-    : `border-top: ${rule}; padding-top: 1.6mm; margin-top: 4mm; vertical-align: top;`
+    ? `border-bottom: ${rule}; padding-bottom: 1.2mm; margin-bottom: 3mm; vertical-align: bottom;`
+    : `border-top: ${rule}; padding-top: 1.2mm; margin-top: 2.8mm; vertical-align: top;`
   return `@${place} { content: ${content}; font: 7.8pt/1.25 "Source Serif 4"; color: #1a1a1a; ${edge} ${more} }`
 }
 
