@@ -22,9 +22,9 @@ export function furniture(model: PackageModel): string {
     box('bottom-right', `"Sheet " counter(page) " of " counter(pages)`, 'font-weight: 600'),
   ]
   return [
-    `@page { size: ${model.paper}; margin: 17.5mm 12mm 14.5mm 19mm; ${boxes.join(' ')} }`,
-    `.undercroft .cover { min-height: ${model.paper === 'letter' ? 243 : 261}mm }`,
-    `@page cover { margin: 18mm 12mm 15mm 19mm; ${bare(model)} }`,
+    `@page { size: ${model.paper}; margin: 16mm 10.5mm 13.5mm 18mm; ${boxes.join(' ')} }`,
+    `.undercroft .cover { min-height: ${model.paper === 'letter' ? 246 : 264}mm }`,
+    `@page cover { margin: 17mm 10.5mm 14mm 18mm; ${bare(model)} }`,
   ].join('\n')
 }
 

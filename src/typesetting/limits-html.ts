@@ -2,7 +2,7 @@ import type { Element } from 'hast'
 import { h } from 'hastscript'
 import type { CalcWorking, LimitLine } from '../evaluation/workings.ts'
 import { cross, tick } from './marks.ts'
-import { prose, sentenceCase } from './prose.ts'
+import { prose } from './prose.ts'
 import { asAt, referenceHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 
@@ -10,25 +10,20 @@ import type { Setting } from './setting.ts'
 export function limitsHtml(limits: readonly LimitLine[], setting: Setting): Element[] {
   if (limits.length === 0) return []
   return [
-    h('table.limits', [
-      h('thead', h('tr', [th('Limits of the method'), th('Here'), th('Source')])),
+    h('div.limits', [
+      h('p.label', 'Limits of the method'),
       h(
-        'tbody',
-        limits.map(limit => limitRow(limit, setting)),
+        'ul',
+        limits.map(limit => limitItem(limit, setting)),
       ),
     ]),
   ]
 }
 
-const th = (text: string): Element => h('th', { scope: 'col' }, text)
-
-function limitRow({ says, kept, reference }: LimitLine, setting: Setting): Element {
-  const state = kept ? h('span.verdict', [tick(), 'kept']) : h('span.verdict.fails', [cross(), h('b', 'exceeded')])
-  return h('tr', [
-    h('td', prose(sentenceCase(says), setting)),
-    h('td', state),
-    h('td.source', reference ? [referenceHtml(reference, setting)] : []),
-  ])
+function limitItem({ says, kept, reference }: LimitLine, setting: Setting): Element {
+  const state = kept ? h('span.verdict', [tick(), 'kept:']) : h('span.verdict.fails', [cross(), h('b', 'exceeded:')])
+  const source = reference ? [' ', h('span.source', [referenceHtml(reference, setting)])] : []
+  return h('li', [state, ' ', h('span.limit', prose(says, setting)), ...source])
 }
 
 /** What an engineer must keep in mind with this method; what an earlier use of the module says already is not said again. */

@@ -26,6 +26,13 @@ export function caution(): Element {
   ])
 }
 
+/** An arrow to what comes of a value. No face of ours has one that stands on the line. */
+export function usedIn(): Element {
+  return s('svg.to', { viewBox: '0 0 12 8', role: 'img', ariaLabel: 'used in' }, [
+    s('path', { d: 'M0.5 4H10.5M7 1.2L10.6 4L7 6.8', fill: 'none', stroke: ink, strokeWidth: 1.1 }),
+  ])
+}
+
 /** Satisfied or not satisfied, in words with the mark. */
 export function verdict(satisfied: boolean): Element {
   return satisfied

@@ -2,6 +2,7 @@ import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Reference } from '../evaluation/workings.ts'
 import type { Anchor } from './anchor.ts'
+import { usedIn } from './marks.ts'
 import type { Setting } from './setting.ts'
 
 /** Sources that need no entry in a list: the line itself is the reason. */
@@ -36,7 +37,14 @@ export function usersHtml(users: readonly Anchor[], most = mostUsers): Element[]
   if (users.length === 0) return []
   const shown = users.slice(0, most)
   const more = users.length - shown.length
-  return [h('span.used', ['used in ', ...anchorLinks(shown), more > 0 ? ` +${more}` : ''])]
+  const [first, ...rest] = anchorLinks(shown)
+  return [
+    h('span.used', [
+      h('span.first', [usedIn(), '\u00a0', ...(first ? [first] : [])]),
+      ...rest,
+      more > 0 ? ` +${more}` : '',
+    ]),
+  ]
 }
 
 /** `as at 4.03`, linked: words that stand in full there. */

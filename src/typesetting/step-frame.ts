@@ -23,7 +23,8 @@ export interface Framed {
  */
 export function stepFrame(framed: Framed, setting: Setting): Element {
   const { line, working, users = [], across = false } = framed
-  const margin = [...(setting.row ? [] : referenceOf(line, setting)), ...usersHtml(users, setting.row ? 1 : mostUsers)]
+  const used = usersHtml(users, setting.row ? 1 : mostUsers)
+  const margin = [...(setting.row ? [] : referenceOf(line, setting)), ' ', ...used]
   const className = ['step', line.kind, ...(setting.row ? ['row'] : []), ...(across ? ['across'] : [])]
   return h('div', { id: line.id, className, dataLine: line.number, dataKind: line.kind }, [
     h('div.no', line.number),

@@ -13,16 +13,11 @@ import { type Setting, settingIn } from './setting.ts'
 import type { Sheet } from './sketch-frame.ts'
 import { sketchSvg } from './sketch-svg.ts'
 
-/** The widest a sketch beside a Given table, and one above it, may be: points. */
-const beside = { width: 212, height: 185 }
-const above = { width: 400, height: 110 }
+/** The most room a sketch has in the first of the two columns that a calculation begins with, in points. */
+const room = { width: 244, height: 170 }
 /** The sketch is about as high as the table beside it: a row in points, and rows that any sketch has room for. */
-const rowHeight = 15
-const leastRows = 8
-/** A sketch lower than this share of the table leaves a hole beside it. */
-const leastShare = 0.6
-/** A Given table so short leaves the sketch standing out below it. */
-const shortGiven = 3
+const rowHeight = 13
+const leastRows = 9
 
 /** A block of the notebook as it is printed. `level` is that of its heading, 2 to 6. */
 export function workingHtml(block: BlockWorking, level: number, setting: Setting): Element {
@@ -80,25 +75,18 @@ function incomplete(block: BlockWorking): Element[] {
   ]
 }
 
-/** Given, with the sketch beside it or, where the two are of very different height, above; lists of several rows below. */
+/** Sketch and Given run through two columns, filled alike; lists of several rows stand below them. */
 function start(block: CalcWorking, setting: Setting): Element[] {
   const { alone, lists } = partLists(block.given)
   const given = givenTable(alone, block.name, setting)
   const below = lists.map(list => givenList(list, block.name, setting))
-  if (!block.sketch) return [h('div.start', [...given, ...below])]
-  const figure = (sheet: Sheet): Element =>
-    h('figure', block.sketch ? [sketchSvg(block.sketch, `sketch-${block.name}`, sheet), scaleNote(block)] : [])
-  const highest = Math.min(beside.height, rowHeight * Math.max(alone.length, leastRows))
-  const next = figure({ ...beside, height: highest })
-  const fits = alone.length >= shortGiven && heightOf(next) > alone.length * rowHeight * leastShare
-  return fits
-    ? [h('div.start.split', [h('div', given), next]), ...below]
-    : [h('div.start', [figure(above), ...given, ...below])]
+  const height = Math.min(room.height, rowHeight * Math.max(alone.length, leastRows))
+  return [h('div.start', [...figure(block, { ...room, height }), ...given]), ...below]
 }
 
-/** Height of a sketch in points, as drawn. */
-function heightOf({ children: [sketch] }: Element): number {
-  return sketch?.type === 'element' ? Number.parseFloat(String(sketch.properties.height)) : 0
+function figure(block: CalcWorking, sheet: Sheet): Element[] {
+  if (!block.sketch) return []
+  return [h('figure', [sketchSvg(block.sketch, `sketch-${block.name}`, sheet), scaleNote(block)])]
 }
 
 function scaleNote(block: CalcWorking): ElementContent {

@@ -24,7 +24,7 @@ afterAll(() => looker?.close())
 describe('pages: in a browser', () => {
   it('no formula, table or drawing passes the width of its sheet', async () => {
     const page = await looker.open(composed.print, 'print')
-    await page.setViewport({ width: 646, height: 900 }) // 171 mm of type at 96 dots an inch
+    await page.setViewport({ width: 686, height: 900 }) // 181.5 mm of type at 96 dots an inch
     const wide = await page.evaluate(() => {
       const passes = (element: Element): boolean => {
         const room = element.parentElement?.getBoundingClientRect()
@@ -43,11 +43,11 @@ describe('pages: in a browser', () => {
     const across = await page.evaluate(() => document.documentElement.scrollWidth)
     await page.close()
     expect(wide).toEqual([])
-    expect(across).toBeLessThanOrEqual(646)
+    expect(across).toBeLessThanOrEqual(686)
   })
   it('a step has the room that its layout reckons with, and letters no smaller than 7.5 pt', async () => {
     const page = await looker.open(composed.print, 'print')
-    await page.setViewport({ width: 646, height: 900 })
+    await page.setViewport({ width: 686, height: 900 })
     const { inColumn, across, symbols, small } = await page.evaluate(() => {
       const em = (element: Element): number => {
         const katex = element.querySelector('.katex')
@@ -69,7 +69,7 @@ describe('pages: in a browser', () => {
     })
     await page.close()
     expect(inColumn.length).toBeGreaterThan(10)
-    expect(across.length).toBeGreaterThan(10)
+    expect(across.length).toBeGreaterThan(2)
     expect(Math.min(...inColumn)).toBeGreaterThanOrEqual(room.column)
     expect(Math.min(...across)).toBeGreaterThanOrEqual(room.across)
     expect(Math.min(...symbols)).toBeGreaterThanOrEqual(room.symbol)
@@ -94,6 +94,6 @@ describe('pages: printed', () => {
     const printed = await opened.print(composed.print, { fonts: ['SourceSerif4*', 'KaTeX_*'] })
     await opened.close()
     expect(printed.ok ? '' : printed.says).toBe('')
-    expect(printed.ok && printed.pages).toBeGreaterThan(10)
+    expect(printed.ok && printed.pages).toBeGreaterThan(6)
   })
 })
