@@ -2,6 +2,7 @@ import { fromUnit } from '../quantity/to-unit.ts'
 import { ceilOf, floorOf, isAtMost, isBelow, isEqual, roundOf } from '../quantity/tolerance.ts'
 import { arithmeticClosure } from './arithmetic-closure.ts'
 import { constant, isConstant, type Part, slot } from './part.ts'
+import { closureOf } from './part-closure.ts'
 import { tableClosure } from './table-closure.ts'
 import type { Comparison, Compiled, Formula, FunctionName, Node, Seat } from './types.ts'
 
@@ -18,17 +19,7 @@ export function compile(formula: Formula, seatOf: SeatOf): Compiled {
 
 /** The same for one node of a tree, as for one side of a check. */
 export function compileNode(node: Node, seatOf: SeatOf): Compiled {
-  return run(part(node, seatOf))
-}
-
-function run(of: Part): Compiled {
-  if (of.kind === 'closure') return of.run
-  if (of.kind === 'constant') {
-    const { value } = of
-    return () => value
-  }
-  const { at } = of
-  return slots => slots[at] ?? Number.NaN
+  return closureOf(part(node, seatOf))
 }
 
 function part(node: Node, seatOf: SeatOf): Part {
@@ -67,14 +58,14 @@ function seated(name: string, seatOf: SeatOf): Part {
 /** One argument; folded where it is constant. */
 function mapped(of: Part, apply: (x: number) => number): Part {
   if (isConstant(of)) return constant(apply(of.value))
-  const inner = run(of)
+  const inner = closureOf(of)
   return { kind: 'closure', run: slots => apply(inner(slots)) }
 }
 
 function paired(left: Part, right: Part, apply: (a: number, b: number) => number): Part {
   if (isConstant(left) && isConstant(right)) return constant(apply(left.value, right.value))
-  const a = run(left)
-  const b = run(right)
+  const a = closureOf(left)
+  const b = closureOf(right)
   return { kind: 'closure', run: slots => apply(a(slots), b(slots)) }
 }
 
@@ -160,7 +151,7 @@ const larger = (a: number, b: number): number =>
   Number.isFinite(a) && Number.isFinite(b) ? Math.max(a, b) : Number.NaN
 
 function total(of: readonly Part[]): Part {
-  const runs = of.map(run)
+  const runs = of.map(closureOf)
   return {
     kind: 'closure',
     run: slots => {

@@ -1,0 +1,8 @@
+/**
+ * A quotient in which nothing is lost: divided by nought or by an infinity gives NaN. Everything else that could make an ordinary number of an
+ * infinity is guarded too (powers, comparisons, min and max, exp, atan); sums, products and roots keep it.
+ */
+export const quotient = (a: number, b: number): number => (b !== 0 && Number.isFinite(b) ? a / b : Number.NaN)
+
+/** A power; NaN to the power 0 stays NaN, and an infinity on either side does not become a number. */
+export const raised = (a: number, b: number): number => (Number.isFinite(a) && Number.isFinite(b) ? a ** b : Number.NaN)

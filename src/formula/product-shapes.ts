@@ -1,0 +1,40 @@
+import { quotient, raised } from './guarded.ts'
+import type { Shape } from './shape.ts'
+
+/** Products and powers: `s` a slot, `k` a constant, `x` any function, `q` the square of a slot. No divisor `k` is nought or infinite. */
+// biome-ignore format: a table, one shape a line
+export const productShapes: Readonly<Record<string, Shape>> = {
+  q: ([a]) => s => (s[a] as number) * (s[a] as number),
+  's*s': ([a, b]) => s => (s[a] as number) * (s[b] as number),
+  's*k': ([a, b]) => s => (s[a] as number) * b,
+  'k*s': ([a, b]) => s => a * (s[b] as number),
+  'x*k': ([a], [x]) => s => x(s) * a,
+  'k*x': ([a], [x]) => s => a * x(s),
+  'x*s': ([a], [x]) => s => x(s) * (s[a] as number),
+  's*x': ([a], [x]) => s => (s[a] as number) * x(s),
+  'x*x': (_, [x, y]) => s => x(s) * y(s),
+  'k*q': ([a, b]) => s => a * ((s[b] as number) * (s[b] as number)),
+  's*q': ([a, b]) => s => (s[a] as number) * ((s[b] as number) * (s[b] as number)),
+  'x*q': ([a], [x]) => s => x(s) * ((s[a] as number) * (s[a] as number)),
+  '(k*s)*s': ([a, b, c]) => s => a * (s[b] as number) * (s[c] as number),
+  '(s*s)*s': ([a, b, c]) => s => (s[a] as number) * (s[b] as number) * (s[c] as number),
+  '(s*s)*q': ([a, b, c]) => s => (s[a] as number) * (s[b] as number) * ((s[c] as number) * (s[c] as number)),
+  '((s*s)*q)*s': ([a, b, c, d]) => s => (s[a] as number) * (s[b] as number) * ((s[c] as number) * (s[c] as number)) * (s[d] as number),
+  '(x*s)*s': ([a, b], [x]) => s => x(s) * (s[a] as number) * (s[b] as number),
+  '(x*s)*q': ([a, b], [x]) => s => x(s) * (s[a] as number) * ((s[b] as number) * (s[b] as number)),
+  's*(s-s)': ([a, b, c]) => s => (s[a] as number) * ((s[b] as number) - (s[c] as number)),
+  's*(s+s)': ([a, b, c]) => s => (s[a] as number) * ((s[b] as number) + (s[c] as number)),
+  'x^x': (_, [x, y]) => s => raised(x(s), y(s)),
+  's/s': ([a, b]) => s => quotient(s[a] as number, s[b] as number),
+  'k/s': ([a, b]) => s => quotient(a, s[b] as number),
+  's/k': ([a, b]) => s => (s[a] as number) / b,
+  'x/k': ([a], [x]) => s => x(s) / a,
+  'x/s': ([a], [x]) => s => quotient(x(s), s[a] as number),
+  's/x': ([a], [x]) => s => quotient(s[a] as number, x(s)),
+  'k/x': ([a], [x]) => s => quotient(a, x(s)),
+  'x/x': (_, [x, y]) => s => quotient(x(s), y(s)),
+  '(k*s)/s': ([a, b, c]) => s => quotient(a * (s[b] as number), s[c] as number),
+  '(s*s)/s': ([a, b, c]) => s => quotient((s[a] as number) * (s[b] as number), s[c] as number),
+  '(s*s)/k': ([a, b, c]) => s => ((s[a] as number) * (s[b] as number)) / c,
+  's/(s*s)': ([a, b, c]) => s => quotient(s[a] as number, (s[b] as number) * (s[c] as number)),
+}
