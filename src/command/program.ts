@@ -2,6 +2,7 @@ import { Command, CommanderError, Option } from 'commander'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import type { IssueOptions } from './issue-options.ts'
 import type { Surroundings } from './surroundings.ts'
+import type { TickOptions } from './tick.ts'
 
 const notes = `
 Exit status: 0 all is well, 1 the notebook has errors, 2 called wrongly, 3 a check is not satisfied,
@@ -86,6 +87,26 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     .addHelpText('after', '\nExample: undercroft modules two-way-slab')
     .action(async (id: string | undefined, options: { format: 'text' | 'json' }) =>
       done(await (await import('./modules.ts')).modules(terminal, id, options)),
+    )
+
+  program
+    .command('tick')
+    .argument('<file>', 'a notebook')
+    .argument(
+      '[step...]',
+      'steps (4.07), ranges (4.03-4.09), blocks (roof) or values (roof.M_x); left out, the record is told',
+    )
+    .option('--by <name>', 'who signs')
+    .option('--on <date>', 'the day, as 2026-03-04; today when left out')
+    .option('--remove', 'take the ticks of this name away')
+    .option('--comment <text>', 'leave a comment at the steps, open until it is settled')
+    .option('--settle <text>', 'settle the open comments at the steps with this answer')
+    .option('--begin', 'lay down an empty record with a place for each block')
+    .addOption(format(['text', 'json'], 'text'))
+    .description('the checking record: ticks and comments that stand or fall with what they checked')
+    .addHelpText('after', '\nExample: undercroft tick shelter/shelter.md')
+    .action(async (file: string, steps: string[], options: TickOptions) =>
+      done(await (await import('./tick.ts')).tick(around, file, { steps, options })),
     )
 
   return program

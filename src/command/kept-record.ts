@@ -1,0 +1,43 @@
+import { readFile } from 'node:fs/promises'
+import { basename } from 'node:path'
+import { readRecord } from '../checking/read-record.ts'
+import type { CheckingRecord } from '../checking/record.ts'
+import { exitStatus } from './exit-status.ts'
+import { codeOf, reasonOf } from './reason-of.ts'
+import { Stopped } from './stopped.ts'
+import type { Surroundings } from './surroundings.ts'
+import { writeTogether } from './write-together.ts'
+
+/** The checking record beside a notebook. */
+export interface KeptRecord {
+  readonly path: string
+  readonly notebook: string
+  readonly there: boolean
+  readonly record: CheckingRecord
+}
+
+/** Reads `shelter.checked.yaml` beside `shelter.md`; an absent file is an empty record. A file with faults is refused whole, so that no tick is lost by writing over it. */
+export async function readKept(file: string): Promise<KeptRecord> {
+  const path = `${file.replace(/\.(?:md|markdown)$/i, '')}.checked.yaml`
+  const about = { path, notebook: basename(file) }
+  const text = await readFile(path, 'utf8').catch((thrown: unknown) => {
+    if (codeOf(thrown) === 'ENOENT') return undefined
+    throw new Stopped(exitStatus.called, `\`${path}\` cannot be read: ${reasonOf(thrown)}`)
+  })
+  if (text === undefined) return { ...about, there: false, record: new Map() }
+  const { record, faults } = readRecord(text)
+  if (faults.length > 0)
+    throw new Stopped(
+      exitStatus.notebook,
+      faults.map(({ line, says }) => `${path}:${line}  ${says}`).join('\n'),
+      'Mend the checking record; nothing was written',
+    )
+  return { ...about, there: true, record }
+}
+
+/** Writes the record whole or not at all. */
+export async function keepRecord({ untilStopped }: Surroundings, path: string, text: string): Promise<void> {
+  await untilStopped(signal =>
+    writeTogether([{ path, bytes: text }], { help: 'The record stands beside its notebook', signal }),
+  )
+}

@@ -1,0 +1,84 @@
+import type { CheckedStep, CheckingState } from '../checking/checking-state.ts'
+import { stepText } from '../checking/step-print.ts'
+import type { Workings } from '../evaluation/workings.ts'
+import { columns } from './columns.ts'
+import { plural } from './count-of.ts'
+
+/** How the checking record stands: counts, fallen ticks with what changed, comments, and each block's count. */
+export function stateText(state: CheckingState, workings: Workings): string {
+  const { steps, checked, fallen, open } = state.counts
+  const head = `${checked} of ${plural(steps, 'step')} checked, ${fallen} fallen, ${plural(open, 'open comment')}`
+  const parts = [head, blocksText(state, workings), fallenText(state), commentsText(state)]
+  return parts.filter(part => part !== '').join('\n\n')
+}
+
+const nameOf = ({ block, key }: CheckedStep): string => `${block}.${key}`
+
+function blocksText({ steps }: CheckingState, workings: Workings): string {
+  const rows = workings.blocks.flatMap(block => {
+    if (block.kind === 'assume') return []
+    const own = steps.filter(step => step.block === block.name)
+    if (own.length === 0) return []
+    const checked = own.filter(({ standing }) => standing.length > 0)
+    const fallen = own.filter(({ standing, fallen }) => standing.length === 0 && fallen.length > 0)
+    const by = [...new Set(checked.flatMap(({ standing }) => standing.map(tick => tick.by)))].join(', ')
+    return [[block.number, block.name, String(own.length), String(checked.length), String(fallen.length), by]]
+  })
+  return columns(['no.', 'block', 'steps', 'checked', 'fallen', 'by'], rows)
+}
+
+function fallenText({ steps, gone }: CheckingState): string {
+  const rows = steps.flatMap(step =>
+    step.standing.length > 0
+      ? []
+      : step.fallen.map(({ tick, changed }) => [
+          step.line.number,
+          nameOf(step),
+          tick.as,
+          stepText(step.line).result,
+          changed.join(', '),
+          `${tick.by}, ${tick.on}`,
+        ]),
+  )
+  const lost = gone.flatMap(({ block, entry }) =>
+    'of' in entry ? [['', `${block}.${entry.step}`, entry.as, '', 'the step is gone', `${entry.by}, ${entry.on}`]] : [],
+  )
+  if (rows.length + lost.length === 0) return ''
+  return `Fallen ticks\n${columns(['step', 'name', 'ticked as', 'now', 'changed', 'by'], [...rows, ...lost])}`
+}
+
+function commentsText({ steps, gone }: CheckingState): string {
+  const there = steps.flatMap(step =>
+    step.comments.map(comment => ({ at: `${step.line.number} ${nameOf(step)}`, comment })),
+  )
+  const lost = gone.flatMap(({ block, entry }) =>
+    'of' in entry ? [] : [{ at: `${block}.${entry.step}, gone`, comment: entry }],
+  )
+  const all = [...there, ...lost]
+  if (all.length === 0) return ''
+  const lines = all.map(({ at, comment: { by, on, says, settled } }) => {
+    const answer = settled ? `\n  settled by ${settled.by}, ${settled.on}: ${settled.says}` : '\n  open'
+    return `${at}\n  ${by}, ${on}: ${says}${answer}`
+  })
+  return `Comments\n${lines.join('\n')}`
+}
+
+/** The same as data. */
+export function stateData(state: CheckingState) {
+  const { counts, steps, gone } = state
+  return {
+    format: 1,
+    counts,
+    steps: steps.map(step => ({
+      number: step.line.number,
+      block: step.block,
+      step: step.key,
+      state: step.standing.length > 0 ? 'standing' : step.fallen.length > 0 ? 'fallen' : 'never ticked',
+      now: stepText(step.line).result,
+      ticks: step.standing.map(({ by, on, as }) => ({ by, on, as })),
+      fallen: step.fallen.map(({ tick: { by, on, as }, changed }) => ({ by, on, as, changed })),
+      comments: step.comments,
+    })),
+    gone: gone.map(({ block, entry }) => ({ block, ...entry })),
+  }
+}

@@ -1,0 +1,104 @@
+import { describe, expect, it } from 'vitest'
+import { addComment, addTicks, removeTicks, settleComments } from '../../src/checking/change-record.ts'
+import { checkingState } from '../../src/checking/checking-state.ts'
+import { chooseSteps } from '../../src/checking/choose-steps.ts'
+import type { CheckingRecord } from '../../src/checking/record.ts'
+import { fence, runText } from '../evaluation/run-text.ts'
+
+const site = (depth: string, basis = 'standpipe') =>
+  fence('assume site', `water: { value: ${depth}, basis: ${basis} }\nload: 5 kPa`)
+const thrust = (factor = '2', more = '') =>
+  fence(
+    'work thrust',
+    `u = site.water * 10 kN/m^3 to kPa\nq = ${factor} * site.load\n${more}u <= 40 kPa # water on the wall`,
+  )
+const text = (depth = '2 m', factor = '2', more = '') => `${site(depth)}${thrust(factor, more)}`
+const signed = { by: 'J. Okonedo', on: '2026-03-04' }
+const nobody: CheckingRecord = new Map()
+
+function ticked(body: string): CheckingRecord {
+  const all = checkingState(runText(body).workings, nobody).steps
+  return addTicks(nobody, { steps: all, all, signed })
+}
+
+const fallenAfter = (record: CheckingRecord, body: string) =>
+  checkingState(runText(body).workings, record).steps.flatMap(({ key, fallen }) =>
+    fallen.map(({ changed }) => [key, ...changed]),
+  )
+
+describe('the state of the checking record', () => {
+  it('stands where nothing was changed, and counts', () => {
+    const { counts, gone } = checkingState(runText(text()).workings, ticked(text()))
+    expect([counts, gone]).toEqual([{ steps: 3, checked: 3, fallen: 0, open: 0 }, []])
+  })
+
+  it('falls under a changed assumption at the steps it moved alone, with what changed', () => {
+    expect(fallenAfter(ticked(text()), text('2.5 m'))).toEqual([
+      ['u', 'inputs', 'result'],
+      ['u <= 40 kPa', 'inputs'],
+    ])
+  })
+
+  it('falls under a changed formula, the result of which happens to stay', () => {
+    expect(fallenAfter(ticked(text()), text('2 m', '(4 / 2)'))).toEqual([['q', 'formula']])
+  })
+
+  it('stands when a line is put before a step, and when the basis of an assumption is reworded', () => {
+    expect(fallenAfter(ticked(text()), text('2 m', '2', 'r = site.load / 2\n'))).toEqual([])
+    expect(fallenAfter(ticked(text()), `${site('2 m', 'two standpipes')}${thrust()}`)).toEqual([])
+  })
+
+  it('tells of a tick whose step is gone, and counts it as fallen', () => {
+    const { counts, gone } = checkingState(
+      runText(text('2 m', '2', 'r = site.load / 2\n')).workings,
+      ticked(text('2 m', '2', 'r = site.load / 2\n')),
+    )
+    expect([counts.fallen, gone]).toEqual([0, []])
+    const after = checkingState(runText(text()).workings, ticked(text('2 m', '2', 'r = site.load / 2\n')))
+    expect([after.counts.fallen, after.gone.map(({ block, entry }) => `${block}.${entry.step}`)]).toEqual([
+      1,
+      ['thrust.r'],
+    ])
+  })
+
+  it('counts a step ticked by two as checked while one of the ticks stands', () => {
+    const first = ticked(text())
+    const { steps } = checkingState(runText(text('2.5 m')).workings, first)
+    const both = addTicks(first, { steps, all: steps, signed: { by: 'A. Lund', on: '2026-04-01' } })
+    const { counts } = checkingState(runText(text('2.5 m')).workings, both)
+    expect(counts).toEqual({ steps: 3, checked: 3, fallen: 0, open: 0 })
+  })
+
+  it('takes away the ticks of one name and no other', () => {
+    const { steps } = checkingState(runText(text()).workings, nobody)
+    const two = addTicks(ticked(text()), { steps, all: steps, signed: { by: 'A. Lund', on: '2026-04-01' } })
+    const left = removeTicks(two, { steps, by: 'A. Lund' })
+    expect(left).toEqual(ticked(text()))
+  })
+
+  it('keeps comments open until they are settled', () => {
+    const { steps } = checkingState(runText(text()).workings, nobody)
+    const asked = addComment(nobody, { steps: steps.slice(0, 1), signed, says: 'Salt or fresh?' })
+    expect(checkingState(runText(text()).workings, asked).counts.open).toBe(1)
+    const answered = settleComments(asked, { steps, signed: { by: 'M. Aird', on: '2026-03-05' }, says: 'Fresh' })
+    const { counts, steps: now } = checkingState(runText(text()).workings, answered)
+    expect([counts.open, now[0]?.comments[0]?.settled?.says]).toEqual([0, 'Fresh'])
+  })
+})
+
+describe('choosing steps', () => {
+  const { steps } = checkingState(runText(text()).workings, nobody)
+  it.each([
+    ['1.02', ['q']],
+    ['1.01-1.02', ['u', 'q']],
+    ['1.02..1.03', ['q', 'u <= 40 kPa']],
+    ['thrust', ['u', 'q', 'u <= 40 kPa']],
+    ['thrust.q', ['q']],
+    ['1.03-1.01', []],
+    ['site', []],
+    ['thrust.none', []],
+    ['9.01', []],
+  ])('%s', (word, keys) => {
+    expect(chooseSteps(steps, word).map(({ key }) => key)).toEqual(keys)
+  })
+})
