@@ -39,8 +39,8 @@ function straightLine(points: Points, about: { key: Node; at: number; write: (no
   return arithmetic('+', literal(from.y), arithmetic('*', minus(literal(to.y), literal(from.y)), share))
 }
 
-const nowhere = { start: 0, end: 0 }
-const arithmetic = (op: '+' | '-' | '*' | '/', left: Node, right: Node): Node => ({
+export const nowhere = { start: 0, end: 0 }
+export const arithmetic = (op: '+' | '-' | '*' | '/', left: Node, right: Node): Node => ({
   kind: 'arithmetic',
   op,
   left,
@@ -61,7 +61,7 @@ function literal({ digits, unit }: Typed): Node {
 }
 
 /** The node with each of its parts written anew. */
-function mapNode(node: Node, write: (part: Node) => Node): Node {
+export function mapNode(node: Node, write: (part: Node) => Node): Node {
   switch (node.kind) {
     case 'negative':
     case 'not':

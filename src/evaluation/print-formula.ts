@@ -7,6 +7,7 @@ import type { Shown, Unit } from '../quantity/types.ts'
 import { seatOf } from './draft.ts'
 import { workedOut } from './interpolation.ts'
 import { literalOf } from './literal.ts'
+import { onOwnScale } from './own-scale.ts'
 import type { Entity, Operands } from './plan-types.ts'
 import { exactOf, type PrintContext, printedOf } from './print-context.ts'
 import type { Printed, Substitution } from './workings.ts'
@@ -35,10 +36,12 @@ export function printFormula(context: PrintContext, about: About & { readonly un
   return { working, result: { digits: chosen.result, unit: about.unit, exact: false }, fewer: chosen.fewer }
 }
 
-/** The formula as it is worked out by hand, where that is another than the one in symbols: interpolations written out. */
+/** The formula as it is worked out by hand, where that is another than the one in symbols: interpolations written out, a
+ * temperature read on its own scale. */
 function byHand(context: PrintContext, about: About): About {
-  const formula = workedOut(about.formula, about.operands, context.results.slots)
-  if (!formula) return about
+  const straight = workedOut(about.formula, about.operands, context.results.slots) ?? about.formula
+  const formula = onOwnScale(straight, about.operands)
+  if (formula === about.formula) return about
   return { ...about, formula, compiled: compile(formula, seatIn(about.operands)) }
 }
 

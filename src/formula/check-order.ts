@@ -39,7 +39,7 @@ function value(state: State, at: number): boolean {
     case 'pi':
       return false
     case 'unit':
-      return pointAlone(token)
+      return pointAlone(state, at)
     case 'name':
       return named(state, at)
     case 'quantity':
@@ -57,10 +57,13 @@ function value(state: State, at: number): boolean {
   }
 }
 
-function pointAlone(token: Token): boolean {
-  if (listedUnit(token.text)?.offset === undefined) return false
+/** A bare scale only reads a temperature: `T / degC`. */
+function pointAlone({ tokens }: State, at: number): boolean {
+  const token = tokens[at]
+  if (!token || listedUnit(token.text)?.offset === undefined) return false
+  if (tokens[at - 1]?.text === '/' && tokens[at + 1]?.text !== '^') return false
   const help = `Write \`${token.text === 'degC' ? 'K' : 'delta_degF'}\` for a temperature difference`
-  throw refused(token.span, `\`${token.text}\` stands only behind a number or \`to\``, help)
+  throw refused(token.span, `\`${token.text}\` stands only behind a number, \`/\` or \`to\``, help)
 }
 
 function named(state: State, at: number): boolean {

@@ -1,8 +1,9 @@
-import { fromUnit } from '../quantity/to-unit.ts'
+import { fromUnit, inUnit } from '../quantity/to-unit.ts'
 import { ceilOf, floorOf, isAtMost, isBelow, isEqual, roundOf } from '../quantity/tolerance.ts'
 import { arithmeticClosure } from './arithmetic-closure.ts'
 import { constant, isConstant, type Part, slot } from './part.ts'
 import { closureOf } from './part-closure.ts'
+import { scaleReading } from './scale-reading.ts'
 import { tableClosure } from './table-closure.ts'
 import type { Comparison, Compiled, Formula, FunctionName, Node, Seat } from './types.ts'
 
@@ -37,7 +38,7 @@ function part(node: Node, seatOf: SeatOf): Part {
     case 'negative':
       return mapped(part(node.of, seatOf), x => -x)
     case 'arithmetic':
-      return arithmeticClosure(node.op, part(node.left, seatOf), part(node.right, seatOf))
+      return reading(node, seatOf) ?? arithmeticClosure(node.op, part(node.left, seatOf), part(node.right, seatOf))
     case 'comparison':
       return paired(part(node.left, seatOf), part(node.right, seatOf), comparisons[node.op])
     case 'logic':
@@ -47,6 +48,11 @@ function part(node: Node, seatOf: SeatOf): Part {
     case 'call':
       return called(node, seatOf)
   }
+}
+
+function reading(node: Node, seatOf: SeatOf): Part | undefined {
+  const read = scaleReading(node)
+  return read && mapped(part(read.of, seatOf), si => inUnit(si, read.unit))
 }
 
 function seated(name: string, seatOf: SeatOf): Part {

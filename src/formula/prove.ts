@@ -13,6 +13,7 @@ import {
   zeroHelp,
 } from './kind-words.ts'
 import { literalExponent, thirdNear } from './literal-exponent.ts'
+import { type ScaleReading, scaleReading } from './scale-reading.ts'
 import type { Fault, Formula, Kind, Node, Proof, Span } from './types.ts'
 
 export type KindOf = (name: string) => Kind | undefined
@@ -132,6 +133,8 @@ class Proving {
 
   private arithmetic(node: Extract<Node, { kind: 'arithmetic' }>): Value | undefined {
     if (node.op === '^') return this.raised(node)
+    const reading = scaleReading(node)
+    if (reading) return this.reading(reading)
     const left = this.value(node.left)
     const right = this.value(node.right)
     if (node.op === '+' || node.op === '-') return left && right && this.sum(node, { left, right })
@@ -140,6 +143,18 @@ class Proving {
     if (!a || !b) return undefined
     const dimension = node.op === '*' ? times(a.dimension, b.dimension) : over(a.dimension, b.dimension)
     return this.reached(dimension, node.at)
+  }
+
+  /** Of a name or a typed temperature only, so that its number can be printed. */
+  private reading({ of, unit }: ScaleReading): Value | undefined {
+    const kind = this.value(of)
+    const isAlone = of.kind === 'name' || of.kind === 'quantity'
+    if (!kind || (kind.point && isAlone)) return kind && plain
+    return this.fault(
+      of.span,
+      `Only a temperature on a scale is read in \`${unit.text}\`, by its name`,
+      kind.point ? 'Give the temperature a name of its own' : 'Divide a difference by `K`',
+    )
   }
 
   private reached(dimension: Dimension, span: Span): Value | undefined {

@@ -2,6 +2,7 @@ import { toNumber } from '../quantity/rational.ts'
 import type { Unit } from '../quantity/types.ts'
 import { staysInLine } from './bare-unit.ts'
 import { literalExponent } from './literal-exponent.ts'
+import { type ScaleReading, scaleReading } from './scale-reading.ts'
 import type { Formula, FunctionName, Node } from './types.ts'
 
 /** The unit a name is displayed in; undefined for a table. */
@@ -11,7 +12,7 @@ export type UnitOf = (name: string) => Unit | undefined
  * Whether a line may be printed with bare numbers: worked through with the numbers as displayed, without any unit, the formula gives the
  * result in `resultUnit`. Each part carries the factor from its bare number to SI; sums and comparisons need equal factors, functions
  * the factor 1, and the whole the factor of the result's unit within 1e-12. A nought has any factor; degrees and percent stay with their
- * number and count as 1. Temperatures on a scale never are coherent.
+ * number and count as 1. Temperatures on a scale are coherent only where they are read in the unit they are shown in.
  */
 export function coherent(formula: Formula, unitOf: UnitOf, resultUnit: Unit): boolean {
   const factor = factorOf(formula.tree, unitOf)
@@ -63,6 +64,8 @@ function plainFactor(unit: Unit | undefined): number | undefined {
 }
 
 function arithmeticFactor(node: Extract<Node, { kind: 'arithmetic' }>, unitOf: UnitOf): number | undefined {
+  const reading = scaleReading(node)
+  if (reading) return isShownIn(reading, unitOf) ? 1 : undefined
   if (node.op === '+' || node.op === '-') return common([node.left, node.right], unitOf)
   const left = factorOf(node.left, unitOf)
   const right = factorOf(node.right, unitOf)
@@ -70,6 +73,12 @@ function arithmeticFactor(node: Extract<Node, { kind: 'arithmetic' }>, unitOf: U
   if (node.op === '*') return left * right
   if (node.op === '/') return left / right
   return powerFactor(left, { right, exponent: node.right })
+}
+
+/** A reading in the unit that the temperature is shown in is the number shown. */
+function isShownIn({ of, unit }: ScaleReading, unitOf: UnitOf): boolean {
+  const shown = of.kind === 'name' ? unitOf(of.name) : of.kind === 'quantity' ? of.unit : undefined
+  return shown?.text === unit.text
 }
 
 function powerFactor(base: number, { right, exponent }: { right: number; exponent: Node }): number | undefined {

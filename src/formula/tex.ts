@@ -141,4 +141,8 @@ function numberOverUnit(
 
 /** One size under two spellings: `MPa` and `N/mm^2`. */
 const isSameUnit = (a: Unit, b: Unit): boolean =>
-  a.offset === undefined && a.dimension === b.dimension && Math.abs(a.factor - b.factor) <= 1e-12 * b.factor
+  a.text === b.text ||
+  (a.offset === undefined &&
+    b.offset === undefined &&
+    a.dimension === b.dimension &&
+    Math.abs(a.factor - b.factor) <= 1e-12 * b.factor)

@@ -38,6 +38,8 @@ describe('compile: values', () => {
     ['20 degC', 293.15],
     ['-5 degC', 268.15],
     ['20 degC - 5 degC', 15],
+    ['(20 degC) / degC', 20],
+    ['(20 degC) / degF', 68],
     ['2 kN/m^2 * 3 m', 6000],
     ['180 deg', Math.PI],
     ['sqrt(16) + cbrt(27) + abs(-2)', 9],

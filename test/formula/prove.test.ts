@@ -78,6 +78,8 @@ describe('prove: what holds', () => {
     ['T - U', 'K'],
     ['T - U to delta_degF', 'K'],
     ['T - (-273.15 degC)', 'K'],
+    ['(T / degC + 273.15) * K', 'K'],
+    ['(T / degF - 32) / 1.8', ''],
     ['(T - U) * 1 W/K', 'W'],
   ])('prove: `%s` has the dimension of %s', (text, unit) => {
     expect(result(text)).toBe(key(unit))
@@ -157,6 +159,8 @@ describe('prove: what does not hold, with its place', () => {
     ['exp(T)', 5, 'A temperature on a scale can only be compared, or have a difference added or taken away'],
     ['T > dT', 3, '`>` mixes a temperature on a scale with a temperature difference'],
     ['max(T, dT)', 8, '`max` mixes a temperature on a scale with a temperature difference'],
+    ['dT / degC', 1, 'Only a temperature on a scale is read in `degC`, by its name'],
+    ['max(T, U) / degC', 1, 'Only a temperature on a scale is read in `degC`, by its name'],
     ['T - U to degC', 10, 'The result is a temperature difference, which `degC` cannot show'],
   ])('prove: `%s` at column %i: %s', (text, column, says) => {
     const found = faults(text)

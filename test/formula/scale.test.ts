@@ -76,6 +76,8 @@ describe('coherent', () => {
     ['max(d, 1 m)', 'mm', false],
     ['T', 'degC', false],
     ['T - 5 degC', 'K', false],
+    ['(T / degC + 273.15) * K', 'K', true],
+    ['(T / degF + 459.67) * K', 'K', false],
     ['interpolate(table, k)', '', false],
     ['missing', '', false],
   ])('coherent: `%s` in %s is %s', (text, unit, expected) => {

@@ -8,7 +8,7 @@ const one = (who: string, activity: string): Readonly<Record<string, CaseInput>>
   minimum_rate: 'ASHRAE 1981',
   co2_limit: '0.5 percent',
   outdoor_co2: '0.03 percent',
-  room_temperature: '-0.15 degC',
+  room_temperature: '0 degC',
 })
 
 /** Cells of the published table, and the steady level that is quoted for 5 cfm. */

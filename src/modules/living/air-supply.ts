@@ -112,7 +112,7 @@ export const airSupply = defineModule({
       says: 'carbon dioxide of all, at 273 K and 101 kPa',
       unit: { SI: 'L/s', US: 'L/s' },
     }),
-    step('T_r', 'room_temperature - (0 degC) + 273.15 K', {
+    step('T_r', '(room_temperature / degC + 273.15) * K', {
       says: 'absolute temperature in the room',
       unit: { SI: 'K', US: 'K' },
     }),
