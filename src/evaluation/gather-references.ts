@@ -43,9 +43,13 @@ function citedIn(block: BlockWorking): Cited[] {
     block.kind === 'calc'
       ? block.limits.flatMap(limit => cite(limit.reference, { id: block.id, number: block.number, ...at }))
       : []
+  const defaults =
+    block.kind === 'calc'
+      ? block.given.flatMap(given => cite(given.reference, { id: block.id, number: block.number, ...at }))
+      : []
   return linesOf(block)
     .flatMap(line => cite(line.reference, { id: line.id, number: line.number, ...at }))
-    .concat(limits)
+    .concat(limits, defaults)
 }
 
 const cite = (reference: Reference | undefined, at: Omit<Cited, 'key'>): Cited[] =>

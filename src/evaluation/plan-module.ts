@@ -113,6 +113,7 @@ function takeField(
       says: input.says,
       value: entity,
       taken: planned.taken,
+      ...(planned.taken && input.kind === 'quantity' && input.source ? { source: input.source } : {}),
       place,
       ...row,
       ...(line ? { line } : {}),

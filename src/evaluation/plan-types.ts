@@ -208,6 +208,8 @@ export interface PlannedGiven {
   /** Where a word came from an assumption. */
   readonly word?: Word
   readonly taken: boolean
+  /** Where the default that was taken stands. */
+  readonly source?: Citation
   readonly row?: Row
   readonly place: Place
   /** Set where the author wrote a formula: the line that works it out. */

@@ -1,6 +1,7 @@
 import { givenAnchor } from './anchors.ts'
 import type { PlannedCalc, PlannedGiven, Row } from './plan-types.ts'
 import { isKnown, type PrintContext, shownOf } from './print-context.ts'
+import { referenceOf } from './reference-of.ts'
 import type { GivenRow } from './workings.ts'
 
 /** The Given table of a calc block: inputs that have a value, rows of lists one by one. */
@@ -19,6 +20,7 @@ function rowOf(context: PrintContext, block: PlannedCalc, given: PlannedGiven): 
     value: typeof value === 'string' ? value : shownOf(context, value),
     ...fromOf(context, given),
     taken,
+    ...referenceOf(given.source),
     ...(row ? { row: rowForPrint(row) } : {}),
     place,
   }

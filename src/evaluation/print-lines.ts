@@ -1,4 +1,3 @@
-import type { Citation } from '../modules/sources.ts'
 import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
 import type { Base } from './line-base.ts'
@@ -9,7 +8,8 @@ import { type PrintContext, printedOf, shownOf } from './print-context.ts'
 import { printFormula, printTruth } from './print-formula.ts'
 import { rowForPrint } from './print-given.ts'
 import { printLook } from './print-look.ts'
-import type { BranchLine, FormulaLine, Line, Reference, SolveLine } from './workings.ts'
+import { referenceOf } from './reference-of.ts'
+import type { BranchLine, FormulaLine, Line, SolveLine } from './workings.ts'
 
 /**
  * Every line that was reached and has its values. Lines are printed in the order of evaluation, since a line that hands a value on
@@ -50,10 +50,6 @@ function printLine(context: PrintContext, line: PlannedLine): Line | undefined {
     case 'check':
       return printCheck(context, line, base)
   }
-}
-
-export function referenceOf(source: Citation | undefined): { reference?: Reference } {
-  return source ? { reference: { key: source.key, at: source.at } } : {}
 }
 
 function formulaLine(context: PrintContext, line: PlannedFormula, base: Base): FormulaLine {

@@ -138,6 +138,8 @@ export interface GivenRow {
   readonly to?: string
   /** True where the author gave none and the module's default was taken. */
   readonly taken: boolean
+  /** The source of the default that was taken; a value of the author's own has none. */
+  readonly reference?: Reference
   readonly row?: { readonly index: number; readonly of: number; readonly label: string }
   readonly place: Place
 }

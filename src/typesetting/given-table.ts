@@ -3,7 +3,7 @@ import { h } from 'hastscript'
 import type { GivenRow } from '../evaluation/workings.ts'
 import { keyOf } from './given-key.ts'
 import { prose, sentenceCase, textNode } from './prose.ts'
-import { usersHtml } from './reference-html.ts'
+import { referenceHtml, usersHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
 import { shownText, valueCells } from './value-html.ts'
@@ -54,8 +54,14 @@ function leftOne(row: GivenRow, setting: Setting): Element {
     h('b', shownText(row.value)),
     ' (',
     ...prose(gist(row.says), setting),
+    ...sourceOf(row, setting),
     ')',
   ])
+}
+
+/** Where a default that was taken stands; what the author typed has no source but the author. */
+function sourceOf({ reference }: GivenRow, setting: Setting): ElementContent[] {
+  return reference ? [textNode('; '), referenceHtml(reference, setting)] : []
 }
 
 /** What an input is, without the explanations behind it. */
@@ -89,7 +95,12 @@ export function rowTitle({ index, of, label }: NonNullable<GivenRow['row']>): st
 }
 
 function givenRow(row: GivenRow, block: string, setting: Setting): Element {
-  const meaning = [...prose(sentenceCase(row.says), setting), ' ', ...usersHtml(setting.users(keyOf(row, block)))]
+  const meaning = [
+    ...prose(sentenceCase(row.says), setting),
+    ...sourceOf(row, setting),
+    ' ',
+    ...usersHtml(setting.users(keyOf(row, block))),
+  ]
   const inWords = typeof row.value === 'string'
   return h('tr', { id: row.id, className: row.taken ? ['taken-default'] : [] }, [
     h('td.symbol', inWords ? [] : [symbolHtml(row.symbol, setting)]),

@@ -38,9 +38,13 @@ function rowsOf(list: ListInput, about: { word: number; optional: 'all' | 'none'
   })
 }
 
+/** Whether a branch, limit, caution or method asks for the choice; one that only picks a row of a table steers nothing. */
+const steers = ({ steps, limits, cautions, second }: Module, choice: string): boolean =>
+  JSON.stringify([steps, limits, cautions, second]).includes(`"choice":${JSON.stringify(choice)}`)
+
 /**
- * Inputs of a module in every combination of its choices and of its optional inputs given or left out; the words of choices in
- * rows, and optional fields in all, some or no rows, run along. Refuses (throws) a module with more combinations than `most`.
+ * Inputs of a module in every combination of the choices that steer it and of its optional inputs given or left out; the words of
+ * other choices and of choices in rows, and optional fields in all, some or no rows, run along. Refuses (throws) a module with more combinations than `most`.
  */
 export function inputSets(module: Module, most = 2000): readonly Inputs[] {
   let sets: Inputs[] = [{}]
@@ -49,7 +53,7 @@ export function inputSets(module: Module, most = 2000): readonly Inputs[] {
     if (sets.length > most) throw new Error(`${module.id} has more than ${most} combinations of choices`)
   }
   for (const [name, input] of Object.entries(module.inputs)) {
-    if (input.kind === 'choice') widen(name, Object.keys(input.words))
+    if (input.kind === 'choice') widen(name, steers(module, name) ? Object.keys(input.words) : [textOf(input, 0)])
     else if (input.kind === 'list') continue
     else if (isOptional(input)) widen(name, [textOf(input, 0), undefined])
     else widen(name, [textOf(input, 0)])
@@ -57,17 +61,18 @@ export function inputSets(module: Module, most = 2000): readonly Inputs[] {
   const lists = Object.entries(module.inputs).flatMap(([name, input]) =>
     input.kind === 'list' ? [[name, input] as const] : [],
   )
-  const words = Math.max(
-    1,
-    ...lists.flatMap(([, { fields }]) =>
-      Object.values(fields).map(field => (field.kind === 'choice' ? Object.keys(field.words).length : 1)),
-    ),
+  const along = Object.entries(module.inputs).flatMap(([name, input]) =>
+    input.kind === 'choice' && !steers(module, name) ? [[name, input] as const] : [],
   )
-  const total = lists.length === 0 ? sets.length : Math.max(sets.length, words) * 3
-  return Array.from({ length: total }, (_, index) => {
-    const about = { word: Math.floor(index / 3), optional: (['all', 'none', 'some'] as const)[index % 3] ?? 'all' }
+  const choices = [...lists.flatMap(([, { fields }]) => Object.values(fields)), ...along.map(([, input]) => input)]
+  const words = Math.max(1, ...choices.map(field => (field.kind === 'choice' ? Object.keys(field.words).length : 1)))
+  const times = lists.length === 0 ? 1 : 3
+  return Array.from({ length: Math.max(sets.length, words) * times }, (_, index) => {
+    const turn = Math.floor(index / times)
+    const about = { word: turn, optional: (['all', 'none', 'some'] as const)[index % 3] ?? 'all' }
     const rows = Object.fromEntries(lists.map(([name, list]) => [name, rowsOf(list, about)]))
-    return { ...sets[Math.floor(index / (lists.length === 0 ? 1 : 3)) % sets.length], ...rows }
+    const taken = Object.fromEntries(along.map(([name, input]) => [name, textOf(input, turn)]))
+    return { ...sets[turn % sets.length], ...taken, ...rows }
   })
 }
 

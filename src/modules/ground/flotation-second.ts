@@ -4,7 +4,7 @@ import { solve, step } from '../words.ts'
 import { forceUnit, volumeUnit } from './ground-units.ts'
 import { wettedPanels } from './wetted-panels.ts'
 
-const stage = (tag: 'fin' | 'build', water: string, says: string): readonly Step[] => [
+const stage = (tag: 'fin' | 'build' | 'open', water: string, says: string): readonly Step[] => [
   step(
     `V_sub_${tag}`,
     `A_raft * min(max(z_raft - ${water}, 0 m), raft) + A_box * min(max(z_raft_top - ${water}, 0 m), clear + roof)`,
@@ -42,8 +42,12 @@ const stage = (tag: 'fin' | 'build', water: string, says: string): readonly Step
 export const flotationSecond: Second = {
   title: 'Displaced water, and pressure over the wetted faces',
   says: 'The uplift less the water on top is the weight of the displaced water, and the sum of the pressure over all wetted faces.',
-  steps: [...stage('fin', 'water_depth', 'finished'), ...stage('build', 'water_building', 'while building')],
-  compare: (['fin', 'build'] as const).flatMap(tag => [
+  steps: [
+    ...stage('fin', 'water_depth', 'finished'),
+    ...stage('build', 'water_building', 'while building'),
+    ...stage('open', 'water_open', 'without its roof'),
+  ],
+  compare: (['fin', 'build', 'open'] as const).flatMap(tag => [
     { first: `U_net_${tag}`, second: `B_${tag}`, band: 1e-6, says: 'the same force by Archimedes; both are exact' },
     { first: `U_net_${tag}`, second: `B_panels_${tag}`, band: 1e-6, says: 'flat faces, so panels lose nothing' },
   ]),

@@ -1,23 +1,14 @@
 import type { Step } from '../module.ts'
-import { type Citation, cite } from '../sources.ts'
+import { cite } from '../sources.ts'
 import { check, look, step, when } from '../words.ts'
 import { flotationFactor } from './em-flotation-factor.ts'
-import { areaUnit, forceUnit, lengthUnit, pressureUnit, volumeUnit } from './ground-units.ts'
-
-const statics = cite('statics')
-const depth = (name: string, formula: string, says: string, symbol?: string): Step =>
-  step(name, formula, { says, unit: lengthUnit, source: statics, ...(symbol ? { symbol } : {}) })
-const area = (name: string, formula: string, says: string): Step =>
-  step(name, formula, { says, unit: areaUnit, source: statics })
-const volume = (name: string, formula: string, says: string): Step =>
-  step(name, formula, { says, unit: volumeUnit, source: statics })
-const force = (name: string, formula: string, more: { says: string; symbol?: string; source?: Citation }): Step =>
-  step(name, formula, { source: statics, ...more, unit: forceUnit })
+import { openChecks, openForces } from './flotation-open.ts'
+import { area, depth, force, volume, waterPressure } from './flotation-words.ts'
 
 const geometry: readonly Step[] = [
-  depth('z_roof', 'cover + topping', 'depth of the top of the roof slab'),
-  depth('z_raft_top', 'z_roof + roof + clear', 'depth of the top of the raft'),
-  depth('z_raft', 'z_raft_top + raft', 'depth of its underside'),
+  depth('z_roof', 'cover + topping', { says: 'depth of the top of the roof slab' }),
+  depth('z_raft_top', 'z_roof + roof + clear', { says: 'depth of the top of the raft' }),
+  depth('z_raft', 'z_raft_top + raft', { says: 'depth of its underside' }),
   area('A_box', 'plan_length * plan_width', 'plan of the box'),
   area('A_raft', '(plan_length + 2 * toe) * (plan_width + 2 * toe)', 'plan of the raft with its toe'),
   area('A_toe', 'A_raft - A_box', 'plan of the toe beyond the walls'),
@@ -55,9 +46,9 @@ const soilAndTopping: readonly Step[] = [
 ]
 
 const soil: readonly Step[] = [
-  depth('h_moist', 'min(max(water_depth, 0 m), cover)', 'cover above the water'),
+  depth('h_moist', 'min(max(water_depth, 0 m), cover)', { says: 'cover above the water' }),
   when({ given: 'topping_weight' }, { yes: soilAndTopping, no: [soilOver('W_cover')] }),
-  depth('h_toe', 'min(max(water_depth, 0 m), z_raft_top)', 'soil over the toe above the water'),
+  depth('h_toe', 'min(max(water_depth, 0 m), z_raft_top)', { says: 'soil over the toe above the water' }),
   force('W_toe', 'A_toe * (gamma * h_toe + (gamma_sat - gamma_w) * (z_raft_top - h_toe))', {
     says: 'upright prism of soil over the toe, moist and submerged',
   }),
@@ -65,11 +56,7 @@ const soil: readonly Step[] = [
 
 /** Uplift, and the water that stands on the structure, with the water at one depth. */
 const waterForces = (tag: 'fin' | 'build', water: string, when_: string): readonly Step[] => [
-  step(`u_${tag}`, `gamma_w * max(z_raft - ${water}, 0 m)`, {
-    says: `water pressure under the raft, ${when_}`,
-    unit: pressureUnit,
-    source: statics,
-  }),
+  waterPressure(`u_${tag}`, `gamma_w * max(z_raft - ${water}, 0 m)`, `water pressure under the raft, ${when_}`),
   force(`U_${tag}`, `u_${tag} * A_raft`, { says: 'uplift on the raft' }),
   force(`W_G_${tag}`, `gamma_w * (A_box * max(z_roof - ${water}, 0 m) + A_toe * max(z_raft_top - ${water}, 0 m))`, {
     says: 'water that stands on the roof and on the toe',
@@ -77,14 +64,6 @@ const waterForces = (tag: 'fin' | 'build', water: string, when_: string): readon
   }),
   force(`U_net_${tag}`, `U_${tag} - W_G_${tag}`, { says: 'uplift less the water on top' }),
 ]
-
-const friction: Step = when(
-  { given: 'side_friction' },
-  {
-    yes: [force('R_side', 'side_friction', { says: 'friction on the walls, as given' })],
-    no: [force('R_side', '0 kN', { says: 'friction on the walls is left out' })],
-  },
-)
 
 const factorOf = (tag: 'fin' | 'build', condition: string): Step =>
   look(`F_req_${tag}`, flotationFactor, {
@@ -112,7 +91,7 @@ const em = cite('em-1110-2-2100', 'Eq. 3-2')
 /** Demand and resistance by partial factors: total weights against the whole uplift. */
 const partialFactors: readonly Step[] = [
   force('demand_fin', 'gamma_dst * U_fin', { says: 'design uplift, finished', symbol: 'V_dst_fin', source: upl }),
-  force('hold_fin', 'gamma_stb * (W_box + fixed_weight + W_cover + W_toe + W_G_fin) + R_side', {
+  force('hold_fin', 'gamma_stb * (W_box + fixed_weight + W_cover + W_toe + W_G_fin) + side_friction', {
     says: 'design weight with soil and water on top, and friction',
     symbol: 'G_stb_fin',
     source: upl,
@@ -127,6 +106,16 @@ const partialFactors: readonly Step[] = [
     symbol: 'G_stb_build',
     source: upl,
   }),
+  force('demand_open', 'gamma_dst * U_open', {
+    says: 'design uplift without the roof, pumps stopped',
+    symbol: 'V_dst_open',
+    source: upl,
+  }),
+  force('hold_open', 'gamma_stb * (W_open + W_G_open)', {
+    says: 'design weight of raft and walls, with the water on the toe',
+    symbol: 'G_stb_open',
+    source: upl,
+  }),
   step('f_hold', 'gamma_stb / gamma_dst', { says: 'part of the weight that may meet uplift while building' }),
 ]
 
@@ -137,7 +126,7 @@ const oneFactor: readonly Step[] = [
     symbol: 'D_fin',
     source: em,
   }),
-  force('hold_fin', 'W_box + fixed_weight + W_cover + W_toe + R_side', {
+  force('hold_fin', 'W_box + fixed_weight + W_cover + W_toe + side_friction', {
     says: 'weight of box, fixed equipment and soil, and friction',
     symbol: 'H_fin',
     source: em,
@@ -152,6 +141,12 @@ const oneFactor: readonly Step[] = [
     symbol: 'H_build',
     source: em,
   }),
+  force('demand_open', 'F_req_build * U_net_open', {
+    says: 'uplift times the required factor, without the roof, pumps stopped',
+    symbol: 'D_open',
+    source: em,
+  }),
+  force('hold_open', 'W_open', { says: 'weight of raft and walls alone', symbol: 'H_open', source: em }),
   step('f_hold', '1 / F_req_build', { says: 'part of the weight that may meet uplift while building' }),
 ]
 
@@ -187,40 +182,23 @@ const safety = (tag: 'fin' | 'build', holding: string, says: string): Step =>
   )
 
 const heads: readonly Step[] = [
-  depth(
-    'head_safe',
-    'f_hold * W_box / (gamma_w * A_raft)',
-    'head under the raft that the box without fill just bears',
-    'h_safe',
-  ),
-  depth('z_safe', 'z_raft - head_safe', 'depth to which the water must be held until the fill is placed'),
+  depth('head_safe', 'f_hold * W_box / (gamma_w * A_raft)', {
+    says: 'head under the raft that the box without fill just bears',
+    symbol: 'h_safe',
+  }),
+  depth('z_safe', 'z_raft - head_safe', { says: 'depth to which the water must be held until the fill is placed' }),
 ]
-const openHeads: Step = when(
-  { given: 'box_weight' },
-  {
-    yes: [],
-    no: [
-      depth(
-        'head_open',
-        'f_hold * gamma_c * (V_walls + V_raft) / (gamma_w * A_raft)',
-        'the same before the roof is cast',
-        'h_open',
-      ),
-      depth('z_open', 'z_raft - head_open', 'depth to which the water must be held until the roof is cast'),
-    ],
-  },
-)
 
-/** Weights, uplift, factors and the two checks. */
+/** Weights, uplift, factors and the checks of every stage. */
 export const flotationSteps: readonly Step[] = [
   ...geometry,
   weight,
   ...soil,
   ...waterForces('fin', 'water_depth', 'highest water'),
   ...waterForces('build', 'water_building', 'while building'),
-  friction,
+  ...openForces,
   byMethod,
-  safety('fin', 'W_box + fixed_weight + W_cover + W_toe + R_side', 'factor against flotation, finished'),
+  safety('fin', 'W_box + fixed_weight + W_cover + W_toe + side_friction', 'factor against flotation, finished'),
   safety('build', 'W_box', 'factor against flotation while building'),
   check('stays_down_finished', 'demand_fin <= hold_fin', {
     says: 'finished and empty, the box stays down at the highest water',
@@ -229,5 +207,5 @@ export const flotationSteps: readonly Step[] = [
     says: 'without fill, the box stays down at the water while building',
   }),
   ...heads,
-  openHeads,
+  ...openChecks,
 ]

@@ -1,14 +1,11 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { choice, length, limit, quantity, ratio, unitWeight } from '../words.ts'
-import { loadConditions } from './em-flotation-factor.ts'
+import { limit } from '../words.ts'
 import { flotationCases } from './flotation-cases.ts'
+import { flotationInputs } from './flotation-inputs.ts'
 import { flotationSecond } from './flotation-second.ts'
 import { flotationSketch } from './flotation-sketch.ts'
 import { flotationSteps } from './flotation-steps.ts'
-import { forceUnit, lengthUnit, weightUnit } from './ground-units.ts'
-
-const thickness = { unit: lengthUnit, above: '0 m', usual: ['0.15 m', '1.5 m'] } as const
 
 /** Weight of the box and its fill against the uplift of the water, finished and while building. */
 export const flotation = defineModule({
@@ -16,172 +13,22 @@ export const flotation = defineModule({
   version: '1.0.0',
   title: 'Flotation of the box',
   asks: 'Will the box float, finished and empty or while it is being built?',
-  inputs: {
-    method: choice({
-      says: 'how safety is measured',
-      words: {
-        'EN 1997-1 UPL': 'partial factors on uplift and on weight, limit state UPL',
-        'EM 1110-2-2100': 'one factor by load condition',
-        'chosen factor': 'one factor, given as `factor`',
-      },
-    }),
-    plan_length: length({
-      says: 'outside length of the box, wall to wall',
-      symbol: 'l',
-      unit: lengthUnit,
-      above: '0 m',
-    }),
-    plan_width: length({ says: 'outside width of the box, wall to wall', symbol: 'b', unit: lengthUnit, above: '0 m' }),
-    toe: length({
-      says: 'how far the raft stands out beyond the walls',
-      note: 'On every side alike',
-      symbol: 'c_t',
-      unit: lengthUnit,
-      least: '0 m',
-      usual: ['0 m', '1.5 m'],
-      default: '0 m',
-    }),
-    cover: length({
-      says: 'least depth of soil over the roof that will surely stay',
-      note: 'Without the topping',
-      symbol: 'h_cover',
-      unit: lengthUnit,
-      least: '0 m',
-      usual: ['0 m', '4 m'],
-    }),
-    topping: length({
-      says: 'screed and membrane between soil and roof slab',
-      note: 'It sets the roof deeper; it holds the box down only where its weight is given',
-      symbol: 'h_top',
-      unit: lengthUnit,
-      least: '0 m',
-      usual: ['0 m', '0.5 m'],
-      default: '0 m',
-    }),
-    topping_weight: unitWeight({
-      says: 'unit weight of the topping, a low value',
-      note: 'Left out, its weight is not counted: on the safe side',
-      symbol: 'gamma_top',
-      unit: weightUnit,
-      least: '10.3 kN/m^3',
-      usual: ['15 kN/m^3', '24 kN/m^3'],
-      optional: true,
-    }),
-    roof: length({ says: 'thickness of the roof slab', symbol: 'h_roof', ...thickness }),
-    clear: length({
-      says: 'height from the top of the raft to the underside of the roof',
-      symbol: 'h_clear',
-      unit: lengthUnit,
-      above: '0 m',
-      usual: ['1.9 m', '4.5 m'],
-    }),
-    raft: length({ says: 'thickness of the raft', symbol: 'h_raft', ...thickness }),
-    wall: length({ says: 'thickness of the outer walls', symbol: 't_w', ...thickness }),
-    gamma_c: unitWeight({
-      says: 'unit weight of the concrete, a low value',
-      symbol: 'gamma_c',
-      unit: weightUnit,
-      above: '0 kN/m^3',
-      usual: ['22.5 kN/m^3', '25 kN/m^3'],
-    }),
-    box_weight: quantity('force', {
-      says: 'weight of the box',
-      note: 'Where it is known better than from the dimensions',
-      symbol: 'W_given',
-      unit: forceUnit,
-      above: '0 kN',
-      optional: true,
-    }),
-    fixed_weight: quantity('force', {
-      says: 'inner walls and fixed equipment that will surely stay',
-      note: 'No people, stores or water; less what may be lost',
-      symbol: 'W_fix',
-      unit: forceUnit,
-      least: '0 kN',
-      default: '0 kN',
-    }),
-    gamma: unitWeight({
-      says: 'unit weight of the fill above the water, a low value',
-      symbol: 'gamma',
-      unit: weightUnit,
-      above: '0 kN/m^3',
-      usual: ['14 kN/m^3', '21 kN/m^3'],
-    }),
-    gamma_sat: unitWeight({
-      says: 'unit weight of the fill below the water, saturated, a low value',
-      symbol: 'gamma_sat',
-      unit: weightUnit,
-      least: '11 kN/m^3',
-      usual: ['17 kN/m^3', '22 kN/m^3'],
-    }),
-    water_depth: length({
-      says: 'depth of the highest credible groundwater',
-      note: 'Below ground, floods included; negative for water above ground',
-      symbol: 'z_w',
-      unit: lengthUnit,
-      usual: ['0 m', '30 m'],
-    }),
-    water_building: length({
-      says: 'depth of the highest water before the box is covered',
-      note: 'Where it would stand if the pumps stopped',
-      symbol: 'z_wb',
-      unit: lengthUnit,
-      usual: ['0 m', '30 m'],
-    }),
-    gamma_dst: ratio({
-      says: 'partial factor on permanent uplift',
-      note: 'The national annex may raise it (1.1 in the United Kingdom)',
-      symbol: 'gamma_G_dst',
-      least: '1',
-      most: '1.5',
-      default: '1.0',
-      source: cite('en-1997-1', 'Table A.15'),
-    }),
-    gamma_stb: ratio({
-      says: 'partial factor on permanent weight',
-      symbol: 'gamma_G_stb',
-      least: '0.5',
-      most: '1',
-      default: '0.9',
-      source: cite('en-1997-1', 'Table A.15'),
-    }),
-    condition_finished: choice({
-      says: 'load condition of the highest water, for EM 1110-2-2100',
-      words: loadConditions,
-      default: 'usual',
-    }),
-    condition_building: choice({
-      says: 'load condition of the building stage, for EM 1110-2-2100',
-      words: loadConditions,
-      default: 'usual',
-    }),
-    factor: ratio({
-      says: 'required factor',
-      note: 'For the method `chosen factor`',
-      symbol: 'F_sel',
-      least: '1',
-      usual: ['1.05', '1.5'],
-      optional: true,
-    }),
-    side_friction: quantity('force', {
-      says: 'friction of the backfill on the walls, a design value',
-      note: 'Leave it out unless it is proved',
-      symbol: 'R_f',
-      unit: forceUnit,
-      least: '0 kN',
-      optional: true,
-    }),
-    gamma_w: unitWeight({
-      says: 'unit weight of water',
-      symbol: 'gamma_w',
-      unit: weightUnit,
-      least: '9.7 kN/m^3',
-      most: '10.3 kN/m^3',
-      default: '9.81 kN/m^3',
-    }),
-  },
+  inputs: flotationInputs,
   steps: flotationSteps,
-  results: ['F_fin', 'F_build', 'W_box', 'U_fin', 'U_net_fin', 'hold_fin', 'z_safe', 'z_open'],
+  results: [
+    'F_fin',
+    'F_build',
+    'W_box',
+    'U_fin',
+    'U_net_fin',
+    'hold_fin',
+    'z_safe',
+    'z_open',
+    'W_open',
+    'demand_open',
+    'hold_open',
+    'rise_open',
+  ],
   limits: [
     limit('2 * wall < min(plan_length, plan_width)', {
       says: 'the walls leave a room between them',
@@ -195,16 +42,42 @@ export const flotation = defineModule({
       otherwise: 'refuse',
       on: 'factor',
     }),
+    limit('W_open > 0 kN', {
+      says: 'the weight given for the box is more than that of its roof slab',
+      otherwise: 'refuse',
+      on: 'box_weight',
+    }),
+    {
+      holds: { given: 'water_held' },
+      when: { choice: 'open_box', is: ['water held'] },
+      says: 'the depth at which the pumps hold the water is given',
+      advice: 'Give `water_held`, or choose another way to keep the box without its roof down',
+      otherwise: 'refuse',
+      on: 'open_box',
+    },
   ],
   cautions: [
-    'The finished box is taken empty, with the least cover that will surely stay; live load, people and stores hold nothing down.',
-    'While building, the pumps must run until the fill is placed, with a second source of power, or the raft must have openings that let the water in.',
+    'The finished box is taken empty, with the soil and fixed weight entered here: enter the least that will surely stay. Live load, people and stores hold nothing down.',
+    'Until the fill is placed the pumps have a second source of power, or the water is let in before the box floats.',
+    'A raft without walls does not float: water that rises over it stands on it too. With its walls it is a boat.',
     'Water that fills a backfilled pit in clay stands at the rim of the pit, whatever the groundwater round about.',
     'Global flotation only: the raft also has to bear the uplift between the walls.',
     'The depths to which the water must be held count the concrete alone: no fill, no topping, no water on a toe.',
     {
+      says: 'The partial factors of Table A.15 are recommended values, given here from memory of the standard: the national annex decides. All uplift is taken as permanent, at the highest water; on a variable part of it Table A.15 recommends 1.5.',
+      when: { choice: 'method', is: ['EN 1997-1 UPL'] },
+    },
+    {
+      says: 'Openings, or people on watch day and night, must let the water in faster than it rises outside. The flooded box is pumped out only while the water outside is held low, and the openings are closed for good only when weight has taken their place.',
+      when: { choice: 'open_box', is: ['flooded on pump failure'] },
+    },
+    {
+      says: 'Nothing but pumping keeps the box without its roof down: a standby pump on its own power starts by itself, somebody reads the water day and night, and what is done when both pumps fail is settled before the walls are cast.',
+      when: { choice: 'open_box', is: ['water held'] },
+    },
+    {
       says: 'Friction on the walls is counted: it needs movement, may be lost by digging beside the box, and must be a design value.',
-      when: { given: 'side_friction' },
+      when: { formula: 'side_friction > 0 kN' },
     },
   ],
   second: flotationSecond,
@@ -225,5 +98,6 @@ export const flotation = defineModule({
     gamma_sat: '19.5 kN/m^3',
     water_depth: '1.0 m',
     water_building: '3.0 m',
+    water_held: '4.8 m',
   },
 })

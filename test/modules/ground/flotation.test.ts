@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { makeWorkings } from '../../../src/evaluation/make-workings.ts'
 import { flotation } from '../../../src/modules/ground/flotation.ts'
 import { runModule } from '../run-module.ts'
 
@@ -89,7 +90,7 @@ describe('flotation', () => {
         sizes => {
           const at = run(sizes)
           expect(at.errors.filter(fault => fault.rule !== 'check-not-satisfied')).toEqual([])
-          expect(at.agrees).toHaveLength(4)
+          expect(at.agrees).toHaveLength(6)
           for (const one of at.agrees) {
             const slack = one.band * Math.abs(one.first) + 1e-3
             expect(Math.abs(one.second - one.first)).toBeLessThanOrEqual(slack)
@@ -184,7 +185,7 @@ describe('flotation', () => {
 
   it('friction: left out unless given, and then counted in the finished stage only', () => {
     const [without, with_] = [run(), run({ side_friction: '100 kN' })]
-    expect(without.si('R_side')).toBe(0)
+    expect(without.si('side_friction')).toBe(0)
     expect(with_.si('hold_fin') - without.si('hold_fin')).toBeCloseTo(100 * kN, 5)
     expect(with_.si('hold_build')).toBe(without.si('hold_build'))
   })
@@ -193,7 +194,83 @@ describe('flotation', () => {
     const at = run({ box_weight: '900 kN' })
     expect(at.si('W_box')).toBe(900 * kN)
     expect(at.has('V_walls')).toBe(false)
-    expect(at.has('z_open')).toBe(false)
+    // the weight of the open box is then the weight given less that of the roof: 900 - 24 x 40 x 0.3
+    expect(at.si('W_open')).toBeCloseTo(612 * kN, 5)
+    expect(run({ box_weight: '288 kN' }).errors.map(fault => fault.rule)).toContain('limit-exceeded')
+    expect(run({ box_weight: '289 kN' }).errors.map(fault => fault.rule)).not.toContain('limit-exceeded')
+  })
+
+  // raft and walls of the box above: (16 + (40 - 7.4 x 4.4) x 2.4) x 24 kN, worked by hand
+  const open_ = 24 * (16 + (40 - 7.4 * 4.4) * 2.4)
+
+  it('open box: raft and walls against the uplift at the water while building, worked by hand', () => {
+    const at = run({ toe: '0.5 m', water_building: '3.0 m' })
+    const withToe = 24 * (0.4 * 54 + (40 - 7.4 * 4.4) * 2.4)
+    expect(at.si('W_open')).toBeCloseTo(withToe * kN, 5)
+    expect(at.si('demand_open')).toBeCloseTo(9.81 * 1.3 * 54 * kN, 4)
+    expect(at.si('hold_open')).toBeCloseTo(0.9 * (withToe + 9.81 * 0.9 * 14) * kN, 4)
+    expect(run().si('W_open')).toBeCloseTo(open_ * kN, 5)
+    expect(run({ method: 'EM 1110-2-2100' }).si('demand_open')).toBeCloseTo(1.3 * 9.81 * 1.3 * 40 * kN, 4)
+    expect(run({ method: 'EM 1110-2-2100' }).si('hold_open')).toBeCloseTo(open_ * kN, 5)
+  })
+
+  it('open box: the check turns exactly at the depth to which the water must be held', () => {
+    for (const method of ['EN 1997-1 UPL', 'EM 1110-2-2100']) {
+      const depth = run({ method }).si('z_open')
+      const at = (water_building: string) => run({ method, water_building })
+      const just = at(`${depth} m`)
+      expect(just.si('demand_open') / just.si('hold_open')).toBeCloseTo(1, 9)
+      expect(at(`${depth + 0.001} m`).satisfied('stays_down_open')).toBe(true)
+      expect(at(`${depth - 0.001} m`).satisfied('stays_down_open')).toBe(false)
+    }
+  })
+
+  it('open box: water above its rim runs in, so that the rim is the worst', () => {
+    const [rim, flood] = [run({ water_building: '1.5 m' }), run({ water_building: '0 m' })]
+    expect(flood.si('demand_open')).toBeCloseTo(rim.si('demand_open'), 6)
+    expect(flood.si('water_open')).toBeCloseTo(1.5, 12)
+    expect(run({ water_building: '1.6 m' }).si('demand_open')).toBeLessThan(rim.si('demand_open'))
+  })
+
+  it('open box that floats: flooded, it is held by the water let in, to no more than the level outside', () => {
+    const flooded = { open_box: 'flooded on pump failure', water_building: '2.0 m' }
+    const at = run(flooded)
+    const demand = 9.81 * 2.3 * 40
+    expect(at.si('h_flood')).toBeCloseTo((demand - 0.9 * open_) / (0.9 * 9.81 * 7.4 * 4.4), 9)
+    expect(at.si('h_outside')).toBeCloseTo(1.9, 12)
+    expect(at.satisfied('flooding_holds')).toBe(true)
+    expect(() => at.satisfied('stays_down_open')).toThrow()
+    const light = run({ ...flooded, gamma_c: '12 kN/m^3', gamma_dst: '1.2' })
+    expect(light.satisfied('flooding_holds')).toBe(false)
+    const one = run({ ...flooded, method: 'EM 1110-2-2100' })
+    expect(one.si('h_flood')).toBeCloseTo((1.3 * demand - open_) / (9.81 * 7.4 * 4.4), 9)
+    expect(run({ ...flooded, water_building: '4 m' }).has('h_flood')).toBe(false)
+  })
+
+  it('water held: checked against the depth for the open box, and asked for where it alone holds the box', () => {
+    const depth = run().si('z_open')
+    const held = (water: number) => run({ open_box: 'water held', water_building: '2 m', water_held: `${water} m` })
+    expect(held(depth + 0.001).satisfied('held_low_enough')).toBe(true)
+    expect(held(depth - 0.001).satisfied('held_low_enough')).toBe(false)
+    expect(held(depth + 0.4).si('rise_open')).toBeCloseTo(0.4, 9)
+    expect(run({ water_held: '4.8 m' }).satisfied('held_low_enough')).toBe(true)
+    expect(run({ open_box: 'water held' }).errors.map(fault => fault.rule)).toContain('limit-exceeded')
+  })
+
+  it('partial factors left out: are those recommended in Table A.15 of EN 1997-1', () => {
+    // EN 1997-1:2004, Table A.15 (memory): 1.0 on permanent uplift, 0.9 on permanent weight
+    expect([run().si('gamma_dst'), run().si('gamma_stb')]).toEqual([1.0, 0.9])
+  })
+
+  it('partial factor of the author: is shown as typed, without the source of the default', () => {
+    const given = (more: Readonly<Record<string, string>>) => {
+      const block = makeWorkings(run(more).results).blocks[0]
+      return block?.kind === 'calc' ? block.given.find(({ name }) => name === 'gamma_dst') : undefined
+    }
+    const table = { key: 'en-1997-1', at: 'Table A.15, recommended value' }
+    expect(given({})).toMatchObject({ from: 'default', reference: table })
+    expect(given({ gamma_dst: '1.1' })).toMatchObject({ from: 'typed here', value: { digits: '1.1' } })
+    expect(given({ gamma_dst: '1.1' })?.reference).toBeUndefined()
   })
 
   it('walls that meet, no wall at all, water of a wrong dimension: refused', () => {
