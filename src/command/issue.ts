@@ -1,3 +1,4 @@
+import { basename } from 'node:path'
 import { linesOf } from '../evaluation/block-lines.ts'
 import { assets } from '../sheets/assets.ts'
 import { openBrowser, type PrintFailure } from '../sheets/pdf/index.ts'
@@ -65,6 +66,7 @@ const help = 'Name another folder with `--out FOLDER`'
 async function proveJob({ around, file, evaluated, options, date }: Job): Promise<ProvedPackage> {
   const proved = provePackage(evaluated, {
     version: around.version,
+    name: file === '-' ? 'notebook.md' : basename(file),
     command: packageCommand(file, options),
     draft: options.draft === true,
     paper: options.paper ?? evaluated.notebook.title.paper,
@@ -85,11 +87,11 @@ async function writeJob(proved: ProvedPackage, job: Job, signal: AbortSignal): P
   if (!browser.ok) return { ...(await writeHtml(proved, job, signal)), failure: browser }
   try {
     around.terminal.doing('composing the pages')
-    const { screen, print } = proved.compose(browser.browser)
-    const printed = await printPdf(browser, print, job)
+    const composed = proved.compose(browser.browser)
+    const printed = await printPdf(browser, composed, job)
     if (!printed.ok) return { ...(await writeHtml(proved, job, signal)), failure: printed }
     const outputs = [
-      { path: files.html, bytes: screen },
+      { path: files.html, bytes: composed.screen },
       { path: files.pdf, bytes: printed.pdf },
     ]
     await writeTogether(outputs, { help, signal })

@@ -1,17 +1,28 @@
-import { basename } from 'node:path'
 import { resultsData } from '../evaluation/results-data.ts'
-import type { PdfAttachment } from '../sheets/pdf/index.ts'
+import type { Attachment } from '../sheets/attachment.ts'
+import type { PackageRecord } from '../sheets/package-model.ts'
 import type { Evaluated } from './evaluated.ts'
 import { sha256 } from './sha256.ts'
 
-/** What is attached inside a package's PDF: its notebook as it was read, and its results as data. */
+/** How a package was issued, as `issue.json` holds it: with the notebook it is all that is needed to make the package again. */
+export interface IssueFacts {
+  readonly format: 1
+  readonly tool: string
+  readonly command: string
+  readonly draft: boolean
+  readonly paper: 'A4' | 'letter'
+  /** Of the package; absent where the notebook has none. */
+  readonly date?: string
+  /** That printed the PDF; absent where none was made. */
+  readonly browser?: PackageRecord['browser']
+}
+
+/** What is attached inside a package: its notebook as it was read, its results as data, and how it was issued. */
 export function packageAttachments(
   { bytes, results, workings }: Evaluated,
-  { file, version }: { readonly file: string; readonly version: string },
-): readonly PdfAttachment[] {
-  const name = file === '-' ? 'notebook.md' : basename(file)
-  const about = { tool: `undercroft ${version}`, path: name, sha256: sha256(bytes) }
-  const data = JSON.stringify(resultsData(results, workings, about), null, 2)
+  { name, facts }: { readonly name: string; readonly facts: IssueFacts },
+): readonly Attachment[] {
+  const about = { tool: facts.tool, path: name, sha256: sha256(bytes) }
   return [
     {
       name,
@@ -20,12 +31,15 @@ export function packageAttachments(
       relationship: 'Source',
       description: 'The notebook this package was made from',
     },
-    {
-      name: 'results.json',
-      bytes: Buffer.from(`${data}\n`),
-      mime: 'application/json',
-      relationship: 'Data',
-      description: 'Every value, step and check of this package',
-    },
+    json('results.json', resultsData(results, workings, about), 'Every value, step and check of this package'),
+    json('issue.json', facts, 'How this package was issued'),
   ]
 }
+
+const json = (name: string, data: object, description: string): Attachment => ({
+  name,
+  bytes: Buffer.from(`${JSON.stringify(data, null, 2)}\n`),
+  mime: 'application/json',
+  relationship: 'Data',
+  description,
+})

@@ -2,14 +2,18 @@ import { basename } from 'node:path'
 import { passportsOf } from '../evaluation/passport.ts'
 import { authorText } from '../notebook/author-text.ts'
 import type { Assets } from '../sheets/assets.ts'
+import type { Attachment } from '../sheets/attachment.ts'
 import { type Composed, compose, composeScreen } from '../sheets/compose.ts'
 import type { PackageModel, PackageRecord } from '../sheets/package-model.ts'
 import { type PencilProof, pencilProof } from '../sheets/pencil/pencil-proof.ts'
 import type { Evaluated } from './evaluated.ts'
+import { type IssueFacts, packageAttachments } from './package-attachments.ts'
 import { sha256 } from './sha256.ts'
 
 export interface TextOptions {
   readonly version: string
+  /** Name of the notebook's file, as it is attached. */
+  readonly name: string
   readonly command: string
   readonly draft: boolean
   readonly paper: 'A4' | 'letter'
@@ -22,8 +26,8 @@ export interface ProvedPackage {
   /** Formulas of the author's text that could not be set; they stand on the page as typed. */
   readonly faults: Composed['faults']
   readonly count: Pick<PencilProof, 'lines' | 'closing'>
-  /** Composes the package, naming the browser that prints it, if one does. */
-  readonly compose: (browser?: PackageRecord['browser']) => Composed
+  /** Composes the package, naming the browser that prints it, if one does; with what travels inside it. */
+  readonly compose: (browser?: PackageRecord['browser']) => Composed & { readonly attachments: readonly Attachment[] }
   /** Composes the page for the screen alone, printed by nothing. */
   readonly screen: () => string
 }
@@ -36,14 +40,29 @@ export function provePackage(evaluated: Evaluated, options: TextOptions): Proved
   refuseOpenLines(proof)
   const { lines, closing, notPencil } = proof
   const proved = { ...model, proof: { lines, closing, notPencil } }
+  const attached = (browser?: PackageRecord['browser']): readonly Attachment[] =>
+    packageAttachments(evaluated, { name: options.name, facts: factsOf(options, browser) })
   return {
     count: { lines, closing },
     faults,
     compose: browser => {
       const record = { ...model.record, ...(browser ? { browser } : {}) }
-      return compose({ ...proved, record }, options.assets)
+      const attachments = attached(browser)
+      return { ...compose({ ...proved, record, attachments }, options.assets), attachments }
     },
-    screen: () => composeScreen(proved, options.assets).screen,
+    screen: () => composeScreen({ ...proved, attachments: attached() }, options.assets).screen,
+  }
+}
+
+function factsOf({ version, command, draft, paper, date }: TextOptions, browser: PackageRecord['browser']): IssueFacts {
+  return {
+    format: 1,
+    tool: `undercroft ${version}`,
+    command,
+    draft,
+    paper,
+    ...(date ? { date: date.toISOString() } : {}),
+    ...(browser ? { browser } : {}),
   }
 }
 

@@ -1,6 +1,6 @@
+import type { Attachment } from '../sheets/attachment.ts'
 import { finishPdf, type OpenBrowser, type PrintFailure } from '../sheets/pdf/index.ts'
 import type { Evaluated } from './evaluated.ts'
-import { packageAttachments } from './package-attachments.ts'
 import { keepGuess, readGuess } from './page-guess.ts'
 import { sha256 } from './sha256.ts'
 import type { Surroundings } from './surroundings.ts'
@@ -18,7 +18,7 @@ export interface PrintJob {
 /** Returns the finished PDF of a package's print text, with its notebook and results inside it, or why there is none. */
 export async function printPdf(
   browser: OpenBrowser,
-  text: string,
+  { print: text, attachments }: { readonly print: string; readonly attachments: readonly Attachment[] },
   { around, file, evaluated, date }: PrintJob,
 ): Promise<{ ok: true; pdf: Uint8Array; pages: number } | PrintFailure> {
   const { variables, version, terminal } = around
@@ -34,7 +34,7 @@ export async function printPdf(
     creator: `undercroft ${version}`,
     date: date ?? new Date(0),
     sha256: sha256(Buffer.from(`${version}\n${sha256(evaluated.bytes)}`)),
-    attachments: packageAttachments(evaluated, { file, version }),
+    attachments,
   })
   if (!finished.ok) return finished
   await keepGuess(file, variables, printed)

@@ -2,6 +2,7 @@ import type { Root } from 'hast'
 import type { Passport } from '../evaluation/passport.ts'
 import type { Workings } from '../evaluation/workings.ts'
 import type { Notebook } from '../notebook/types.ts'
+import type { Attachment } from './attachment.ts'
 
 /** What made the package. No clock time unless asked for. */
 export interface PackageRecord {
@@ -35,6 +36,8 @@ export interface PackageModel {
   /** What the pencil proof counted; absent before it was made. */
   readonly proof?: { readonly lines: number; readonly closing: number; readonly notPencil: number }
   readonly draft: boolean
+  /** What the package was made from, and its results as data; on the screen to be taken out, in the PDF as its attachments. */
+  readonly attachments?: readonly Attachment[]
   readonly paper: 'A4' | 'letter'
   readonly date: string
 }

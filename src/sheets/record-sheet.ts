@@ -2,14 +2,16 @@ import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Passport, PassportCase, PassportUse } from '../evaluation/passport.ts'
 import { cross, tick } from '../typesetting/marks.ts'
+import type { Medium } from '../typesetting/medium.ts'
 import { prose } from '../typesetting/prose.ts'
 import { type Setting, settingIn } from '../typesetting/setting.ts'
 import { symbolHtml } from '../typesetting/symbol-html.ts'
+import type { Attachment } from './attachment.ts'
 import type { PackageModel, PackageRecord } from './package-model.ts'
 import { part } from './part.ts'
 
 /** What made the package, so that it can be made again to the byte. */
-export function recordSheet({ record, notebook }: PackageModel): Element {
+export function recordSheet({ record, notebook, attachments = [] }: PackageModel, medium: Medium): Element {
   const rows: [string, ElementContent[]][] = [
     ['Tool', [text(`${record.tool} ${record.version}`)]],
     ['Notebook', [text(notebook.path)]],
@@ -26,9 +28,20 @@ export function recordSheet({ record, notebook }: PackageModel): Element {
     ...modules(record),
     h(
       'p',
-      'The notebook and the results as data are attached inside the PDF. The same notebook and tool give the same package.',
+      'The notebook and the results as data are attached. The same notebook and tool give the same package, and `undercroft prove` shows whether this one is what its notebook gives.',
     ),
+    ...(medium === 'screen' ? attached(attachments) : []),
   ])
+}
+
+/** The attachments of the page for the screen, whole in their links. */
+function attached(attachments: readonly Attachment[]): Element[] {
+  if (attachments.length === 0) return []
+  const items = attachments.map(({ name, bytes, mime, description }) => {
+    const href = `data:${mime};base64,${Buffer.from(bytes).toString('base64')}`
+    return h('li', [h('a.attachment', { href, download: name }, name), `: ${description}`])
+  })
+  return [h('ul.attachments', items)]
 }
 
 function browser({ browser: of }: PackageRecord): [string, ElementContent[]][] {

@@ -57,6 +57,7 @@ async function printedPages(path: string, text: string): Promise<{ html: string;
   const look = await assets(resolve('dist'))
   const options = {
     version: '0.0.0',
+    name: 'bench.md',
     command: 'bench',
     draft: false,
     paper: 'A4',

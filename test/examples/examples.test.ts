@@ -67,6 +67,7 @@ describe.each([skerryPoint, usShort, starter])('%s', path => {
 
   it('closes every printed line when its page is recomputed', () => {
     const proved = provePackage(at(path), {
+      name: 'notebook.md',
       version: '0.1.0',
       command: `undercroft issue ${path}`,
       draft: false,

@@ -1,5 +1,6 @@
+import type { Attachment } from '../attachment.ts'
 import { appendUpdate, type NewObject } from './incremental-update.ts'
-import { attachmentObjects, type PdfAttachment } from './pdf-attachments.ts'
+import { attachmentObjects } from './pdf-attachments.ts'
 import { type PdfDictionary, type PdfValue, pdfDictionary, pdfName, pdfReference } from './pdf-object.ts'
 import { type PrintFailure, printFailure, UnreadablePdf } from './print-failure.ts'
 import { dictionaryOf, entryOf, rawObject, readSkiaPdf, type SkiaPdf, valueStart } from './skia-pdf.ts'
@@ -10,7 +11,7 @@ import { type PackageFacts, xmpPacket } from './xmp.ts'
 export interface FinishOptions extends PackageFacts {
   /** SHA-256 in hexadecimal, of what makes this package this package; its first half becomes the file's identifier. */
   readonly sha256: string
-  readonly attachments: readonly PdfAttachment[]
+  readonly attachments: readonly Attachment[]
 }
 
 /**

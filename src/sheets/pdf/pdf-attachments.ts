@@ -1,17 +1,7 @@
+import type { Attachment } from '../attachment.ts'
 import type { NewObject } from './incremental-update.ts'
 import { type PdfValue, pdfDictionary, pdfName, pdfReference } from './pdf-object.ts'
 import { pdfDate, pdfText } from './write-pdf-object.ts'
-
-/** A file that travels inside the PDF. */
-export interface PdfAttachment {
-  readonly name: string
-  readonly bytes: Uint8Array
-  /** Media type, as `text/markdown`. */
-  readonly mime: string
-  /** What the file is to the document (ISO 32000-2, 7.11.3): what it was made from, or data shown in it. */
-  readonly relationship: 'Source' | 'Data' | 'Supplement' | 'Alternative' | 'Unspecified'
-  readonly description: string
-}
 
 /** Where the new objects begin, and the date every attachment carries. */
 export interface AttachmentPlace {
@@ -24,7 +14,7 @@ export interface AttachmentPlace {
  * a compressor's output may change from one Node to the next. Source: ISO 32000-1, 7.11.4; /AF from ISO 32000-2, 14.13.
  */
 export function attachmentObjects(
-  attachments: readonly PdfAttachment[],
+  attachments: readonly Attachment[],
   place: AttachmentPlace,
 ): {
   objects: NewObject[]
@@ -43,7 +33,7 @@ export function attachmentObjects(
   return { objects, catalog: { Names: pdfDictionary({ EmbeddedFiles: names }), AF: listed.map(entry => entry.file) } }
 }
 
-function fileObjects(file: PdfAttachment, place: AttachmentPlace): NewObject[] {
+function fileObjects(file: Attachment, place: AttachmentPlace): NewObject[] {
   const content = pdfReference(place.first)
   const date = pdfDate(place.date)
   const params = pdfDictionary({ Size: file.bytes.length, CreationDate: date, ModDate: date })
