@@ -3,6 +3,7 @@ import { type ExitStatus, exitStatus } from './exit-status.ts'
 import type { IssueOptions } from './issue-options.ts'
 import type { Surroundings } from './surroundings.ts'
 import type { TickOptions } from './tick.ts'
+import type { TraceOptions } from './trace-options.ts'
 
 const notes = `
 Exit status: 0 all is well, 1 the notebook has errors, 2 called wrongly, 3 a check is not satisfied,
@@ -77,6 +78,20 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     .addHelpText('after', '\nExample: undercroft results shelter/shelter.md --format table')
     .action(async (file: string, options: { format: 'json' | 'table' }) =>
       done(await (await import('./results.ts')).results(around, file, options)),
+    )
+
+  program
+    .command('trace')
+    .argument('<file>', 'a notebook; - reads standard input')
+    .argument('<name>', 'a value, `block.name`, or the number of a step, a check or an assumption')
+    .option('--to <name>', 'only the paths between the two')
+    .option('--down', 'only what it rests on')
+    .option('--up', 'only what uses it')
+    .addOption(format(['text', 'json'], 'text'))
+    .description('what a value came from, down to the assumptions and tables, and all that uses it')
+    .addHelpText('after', '\nExample: undercroft trace shelter/shelter.md levels.z_raft')
+    .action(async (file: string, name: string, options: TraceOptions) =>
+      done(await (await import('./trace.ts')).trace(around, { file, name }, options)),
     )
 
   program

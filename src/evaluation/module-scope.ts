@@ -79,6 +79,12 @@ export function wordIn(scope: Scope, name: string): string | undefined {
   return scope.words.get(name) ?? (scope.parent && wordIn(scope.parent, name))
 }
 
+/** The key by which an input is known outside its block: `roof.edges`; in a row `stack.material_2`. */
+export function inputKey({ scope, blockName, row }: Stage, name: string): string {
+  const own = row && (scope.words.has(name) || scope.names.has(name))
+  return own ? `${blockName}.${name}_${row.index + 1}` : `${blockName}.${name}`
+}
+
 const isGiven = (scope: Scope, name: string): boolean =>
   scope.given.has(name) || (scope.parent !== undefined && isGiven(scope.parent, name))
 

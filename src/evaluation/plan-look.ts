@@ -4,7 +4,7 @@ import type { Axis, Table } from '../modules/table.ts'
 import { fromUnit, inUnit } from '../quantity/to-unit.ts'
 import { unitOf } from '../quantity/unit.ts'
 import { pushOp } from './draft.ts'
-import { addLine, declare, findIn, moduleFault, type Stage, wordIn } from './module-scope.ts'
+import { addLine, declare, findIn, inputKey, moduleFault, type Stage, wordIn } from './module-scope.ts'
 import type { Entity } from './plan-types.ts'
 import { settled } from './settled.ts'
 
@@ -19,6 +19,10 @@ export function planLook(stage: Stage, step: LookStep): void {
   })
   const rowKey = keyOf(stage, { axis: table.row, name: step.row })
   const columnKey = table.column && keyOf(stage, { axis: table.column, name: step.column ?? '' })
+  const picks = [
+    ...(typeof rowKey === 'number' ? [inputKey(stage, step.row)] : []),
+    ...(typeof columnKey === 'number' ? [inputKey(stage, step.column ?? '')] : []),
+  ]
   const run = (slots: Float64Array): void => {
     const found = lookAt({ table, rowKey, columnKey }, slots)
     slots[gives.slot] = found.ok ? settled(fromUnit(found.value, tableUnit)) : Number.NaN
@@ -32,6 +36,7 @@ export function planLook(stage: Stage, step: LookStep): void {
     table,
     rowKey,
     tableUnit,
+    picks,
     guards,
     says: step.says,
     place,

@@ -4,6 +4,7 @@ import {
   addLine,
   declare,
   findIn,
+  inputKey,
   judge,
   type ListRow,
   moduleFault,
@@ -191,10 +192,11 @@ function planWhen(stage: Stage, step: WhenStep): void {
       'given' in condition
         ? `\`${condition.given}\` is ${holds ? 'given' : 'not given'}`
         : `\`${condition.choice}\` is ${wordIn(stage.scope, condition.choice)}`
+    const by = inputKey(stage, 'given' in condition ? condition.given : condition.choice)
     // One word of several: only the one that holds is worth a line.
     const asksOn = !holds && side.every(next => next.kind === 'when' && 'choice' in next.condition)
     if (says !== undefined && !asksOn)
-      addLine(stage, { kind: 'branch', chosen: { holds, because }, guards, says, place, ...rows })
+      addLine(stage, { kind: 'branch', chosen: { holds, because, by }, guards, says, place, ...rows })
     planSteps(stage, side)
     return
   }

@@ -126,6 +126,8 @@ export interface PlannedLook extends PlannedBase {
   readonly columnKey?: number | Entity
   /** The unit the table's cells are in. */
   readonly tableUnit: Unit
+  /** Keys of the choices whose words picked a row or a column. */
+  readonly picks: readonly string[]
 }
 
 export interface PlannedBranch extends PlannedBase {
@@ -140,7 +142,7 @@ export interface PlannedBranch extends PlannedBase {
     readonly sides: readonly number[]
   }
   /** Words decide: which side, and why. */
-  readonly chosen?: { readonly holds: boolean; readonly because: string }
+  readonly chosen?: { readonly holds: boolean; readonly because: string; readonly by: string }
 }
 
 export interface PlannedSolve extends PlannedBase {

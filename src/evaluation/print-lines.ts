@@ -72,7 +72,10 @@ function handedOn(context: PrintContext, { formula, gives }: PlannedFormula): Sh
 }
 
 function branchLine(context: PrintContext, line: PlannedBranch, base: Base): BranchLine {
-  if (line.chosen) return { kind: 'branch', ...base, ...line.chosen }
+  if (line.chosen) {
+    const { holds, because } = line.chosen
+    return { kind: 'branch', ...base, holds, because }
+  }
   if (!line.test) throw new Error('a branch is chosen by words or by numbers')
   const { formula, operands, compiled, slot } = line.test
   const working = printTruth(context, { formula, operands, compiled })

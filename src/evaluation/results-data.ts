@@ -1,9 +1,9 @@
 import { diagnosticData } from '../diagnostic/diagnostic-data.ts'
-import { formulaText, shownText } from '../formula/formula-text.ts'
 import { dimensionName } from '../quantity/dimension-names.ts'
 import type { Shown } from '../quantity/types.ts'
 import type { Results } from './evaluate.ts'
 import type { Entity } from './plan-types.ts'
+import { substituted } from './substituted.ts'
 import type {
   AssumptionRow,
   BlockWorking,
@@ -12,9 +12,7 @@ import type {
   GivenRow,
   LimitLine,
   Line,
-  Printed,
   Reference,
-  Substitution,
   Workings,
 } from './workings.ts'
 
@@ -111,17 +109,6 @@ function outputsData(results: Results, block: string, lines: readonly Line[]) {
 }
 
 const sourceData = (reference: Reference | undefined) => (reference ? { source: reference } : {})
-
-function substituted({ formula, numbers, operands, bare }: Substitution): { formula: string; shown: string } {
-  const shownOf = (name: string): Shown | readonly Shown[] => {
-    const printed = operands.get(name)
-    if (!printed) return []
-    return isOne(printed) ? printed.shown : printed.map(each => each.shown)
-  }
-  return { formula: formulaText(formula), shown: shownText(numbers ?? formula, shownOf, { bare }) }
-}
-
-const isOne = (printed: Printed | readonly Printed[]): printed is Printed => 'shown' in printed
 
 function stepData(line: Exclude<Line, CheckLine>) {
   const base = {

@@ -1,5 +1,5 @@
 import { entitiesOf } from './draft.ts'
-import type { Entity, PlannedLine } from './plan-types.ts'
+import type { Entity, PlannedLine, Points } from './plan-types.ts'
 
 /** The entities a line uses directly. */
 export function usedBy(line: PlannedLine): readonly Entity[] {
@@ -7,4 +7,10 @@ export function usedBy(line: PlannedLine): readonly Entity[] {
   if (line.kind === 'look') return [line.rowKey, line.columnKey].filter(key => typeof key === 'object')
   if (line.kind === 'branch') return line.test ? entitiesOf(line.test.operands) : []
   return line.takes.flatMap(({ value }) => (typeof value === 'string' ? [] : 'kind' in value ? [value] : [...value]))
+}
+
+/** The author's own tables that a line interpolates in. */
+export function tablesUsedBy(line: PlannedLine): readonly Points[] {
+  const operands = line.kind === 'branch' ? line.test?.operands : 'operands' in line ? line.operands : undefined
+  return [...(operands?.values() ?? [])].filter((found): found is Points => 'kind' in found && found.kind === 'points')
 }

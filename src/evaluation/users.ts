@@ -1,8 +1,8 @@
 import { givenAnchor } from './anchors.ts'
 import { linesOf } from './block-lines.ts'
-import type { PlannedCalc, PlannedGiven, PlannedLine } from './plan-types.ts'
+import type { Entity, PlannedCalc, PlannedGiven, PlannedLine, Word } from './plan-types.ts'
 import { isKnown, type PrintContext } from './print-context.ts'
-import { usedBy } from './used-by.ts'
+import { tablesUsedBy, usedBy } from './used-by.ts'
 import type { Workings } from './workings.ts'
 
 type Users = Map<string, { readonly id: string; readonly number: string }[]>
@@ -21,18 +21,23 @@ export function usersOf(context: PrintContext): Workings['users'] {
 /** A row that takes a value or word over unchanged; a row that is worked out is used by its line. */
 function addGiven(context: PrintContext, users: Users, at: { block: PlannedCalc; given: PlannedGiven }): void {
   const { block, given } = at
-  const { value, word, line, taken } = given
-  const used = typeof value === 'string' ? word : value.same
-  if (!used || line || taken || !isKnown(context, value)) return
+  const used = taken(given)
+  if (!used || !isKnown(context, given.value)) return
   const { numbering, results } = context
   const id = givenAnchor(results.plan.notebook.blocks[block.index]?.name.text ?? '', given)
   add(users, used.key, { id, number: numbering.blocks[block.index] ?? '' })
 }
 
+/** The value or word that an input takes over unchanged, where it does. */
+export function taken({ value, word, line, taken: byDefault }: PlannedGiven): Entity | Word | undefined {
+  const used = typeof value === 'string' ? word : value.same
+  return line || byDefault ? undefined : used
+}
+
 function addLine(context: PrintContext, users: Users, line: PlannedLine): void {
   const origin = context.numbering.lines.get(line)
   if (!origin) return
-  for (const entity of usedBy(line)) add(users, entity.key, origin)
+  for (const { key } of [...usedBy(line), ...tablesUsedBy(line)]) add(users, key, origin)
 }
 
 function add(users: Users, key: string, user: { id: string; number: string }): void {

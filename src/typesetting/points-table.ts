@@ -2,6 +2,7 @@ import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { PointsTable } from '../evaluation/workings.ts'
 import { prose } from './prose.ts'
+import { usersHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
 import { valueHtml } from './value-html.ts'
@@ -12,11 +13,12 @@ const across = 8
 type Points = PointsTable['points']
 
 /** An author's own table, points in columns, as it was typed; values between points are interpolated on a straight line. */
-export function pointsTable({ name, says, points }: PointsTable, setting: Setting): Element {
+export function pointsTable({ name, says, points }: PointsTable, block: string, setting: Setting): Element {
   const remark: ElementContent[] = says ? prose(`: ${says}`, setting) : []
   const note = h('span.block-name', ' straight lines between the points')
+  const users = usersHtml(setting.users(`${block}.${name}`))
   return h('table.points', [
-    h('caption', ['Table ', symbolHtml(name, setting), ...remark, note]),
+    h('caption', ['Table ', symbolHtml(name, setting), ...remark, note, ...(users.length > 0 ? [' '] : []), ...users]),
     ...partsOf(points).map(part => pointRows(part, symbolHtml(name, setting))),
   ])
 }

@@ -50,7 +50,7 @@ function workHtml(block: WorkWorking, level: number, setting: Setting): Element 
   return h('section.calc.work', { id: block.id }, [
     heading({ block, title: titleOfWork(block), aside: 'own working' }, level),
     ...incomplete(block),
-    ...block.tables.map(table => pointsTable(table, setting)),
+    ...block.tables.map(table => pointsTable(table, block.name, setting)),
     h('div.ledger', linesHtml(block.lines, block.name, setting)),
   ])
 }
