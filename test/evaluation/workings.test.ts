@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { usedBy } from '../../src/evaluation/used-by.ts'
+import { tablesUsedBy, usedBy } from '../../src/evaluation/used-by.ts'
 import type { Line, Printed, Workings } from '../../src/evaluation/workings.ts'
 import { digitsOf } from '../../src/quantity/number-print.ts'
 import { faultsOf } from './recompute.ts'
@@ -133,9 +133,14 @@ for (const [title, ran] of sheets) {
         if (!block || block.kind === 'assume') continue
         const second = block.kind === 'calc' ? (block.second?.lines ?? []) : []
         for (const planned of [...block.lines, ...second]) {
-          if (planned.kind !== 'look') continue
-          const printed = ran.line(ran.plan.notebook.blocks[block.index]?.name.text ?? '', planned.gives.name)
-          if (printed) for (const { key } of usedBy(planned)) note(key, printed.id)
+          const name =
+            planned.kind === 'check'
+              ? planned.name
+              : 'gives' in planned && 'name' in planned.gives && planned.gives.name
+          const printed = name && ran.line(ran.plan.notebook.blocks[block.index]?.name.text ?? '', name)
+          if (!printed) continue
+          for (const { key } of tablesUsedBy(planned)) note(key, printed.id)
+          if (planned.kind === 'look') for (const { key } of usedBy(planned)) note(key, printed.id)
         }
       }
       const users = [...workings.users].map(([key, at]) => [key, [...new Set(at.map(({ id }) => id))].sort()] as const)
