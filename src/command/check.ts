@@ -1,14 +1,12 @@
 import { diagnosticData } from '../diagnostic/diagnostic-data.ts'
 import { printable } from '../diagnostic/printable.ts'
 import type { CheckLine, Workings } from '../evaluation/workings.ts'
-import { plainNumber } from '../quantity/number-print.ts'
-import type { Shown } from '../quantity/types.ts'
-import { unitText } from '../quantity/unit.ts'
 import { columns } from './columns.ts'
 import { countOf, plural } from './count-of.ts'
 import { type Evaluated, evaluateFile } from './evaluated.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { sayDiagnostics } from './say-diagnostics.ts'
+import { shownWords } from './shown-words.ts'
 import { Stopped } from './stopped.ts'
 import type { Terminal } from './terminal.ts'
 
@@ -90,14 +88,12 @@ const tableOf = (checks: readonly Summed[]): string =>
       line.number,
       block,
       line.says,
-      line.demand ? shownText(line.demand) : '',
-      line.capacity ? shownText(line.capacity) : '',
+      line.demand ? shownWords(line.demand) : '',
+      line.capacity ? shownWords(line.capacity) : '',
       line.ratio ? line.ratio.shown.digits : '',
       line.satisfied ? 'satisfied' : 'NOT SATISFIED',
     ]),
   )
-
-const shownText = ({ digits, unit }: Shown): string => `${plainNumber(digits)} ${unitText(unit)}`.trim()
 
 /** One line that never sounds better than it is: with errors, some check may not have been reached at all. */
 function verdictOf({ diagnostics, status }: Evaluated, checks: readonly Summed[]): string {

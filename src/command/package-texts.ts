@@ -7,6 +7,7 @@ import { type Composed, compose, composeScreen } from '../sheets/compose.ts'
 import type { PackageModel, PackageRecord } from '../sheets/package-model.ts'
 import { type PencilProof, pencilProof } from '../sheets/pencil/pencil-proof.ts'
 import type { Evaluated } from './evaluated.ts'
+import { marginsOf } from './margins-of.ts'
 import { type IssueFacts, packageAttachments } from './package-attachments.ts'
 import { sha256 } from './sha256.ts'
 
@@ -96,6 +97,7 @@ function modelOf(evaluated: Evaluated, options: TextOptions): PackageModel {
     body: authorText(notebook.tree),
     record,
     passports,
+    ...marginsOf(evaluated),
     draft: options.draft,
     paper: options.paper,
     date: options.date ? options.date.toISOString().slice(0, 10) : '',

@@ -4,6 +4,7 @@ import type { IssueOptions } from './issue-options.ts'
 import type { Surroundings } from './surroundings.ts'
 import type { TickOptions } from './tick.ts'
 import type { TraceOptions } from './trace-options.ts'
+import type { VaryOptions } from './vary-options.ts'
 
 const notes = `
 Exit status: 0 all is well, 1 the notebook has errors, 2 called wrongly, 3 a check is not satisfied,
@@ -92,6 +93,16 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     .addHelpText('after', '\nExample: undercroft trace shelter/shelter.md levels.z_raft')
     .action(async (file: string, name: string, options: TraceOptions) =>
       done(await (await import('./trace.ts')).trace(around, { file, name }, options)),
+    )
+
+  program
+    .command('vary')
+    .argument('<file>', 'a notebook; - reads standard input')
+    .addOption(format(['text', 'json'], 'text'))
+    .description('how far each assumption can move by itself before a check turns')
+    .addHelpText('after', '\nExample: undercroft vary shelter/shelter.md')
+    .action(async (file: string, options: VaryOptions) =>
+      done(await (await import('./vary.ts')).vary(around, file, options)),
     )
 
   program

@@ -2,6 +2,7 @@ import type { Root } from 'hast'
 import type { Passport } from '../evaluation/passport.ts'
 import type { Workings } from '../evaluation/workings.ts'
 import type { Notebook } from '../notebook/types.ts'
+import type { ShownMargin } from '../study/shown-margins.ts'
 import type { Attachment } from './attachment.ts'
 
 /** What made the package. No clock time unless asked for. */
@@ -22,7 +23,7 @@ export interface PackageRecord {
 }
 
 /** How far an assumption can move before a check turns, by the assumption's anchor. */
-export type Margins = ReadonlyMap<string, string>
+export type Margins = ReadonlyMap<string, ShownMargin>
 
 /** Everything a package is composed from. */
 export interface PackageModel {

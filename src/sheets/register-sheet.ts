@@ -1,10 +1,12 @@
 import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { AssumptionRow, Workings } from '../evaluation/workings.ts'
+import type { ShownMargin } from '../study/shown-margins.ts'
 import { assumptionName, basisWords } from '../typesetting/assumption-table.ts'
 import { anchorLinks } from '../typesetting/reference-html.ts'
 import type { Setting } from '../typesetting/setting.ts'
 import { shownText, valueCells } from '../typesetting/value-html.ts'
+import { marginNote, marginsExplained } from './margin-note.ts'
 import type { Margins } from './package-model.ts'
 import { part } from './part.ts'
 
@@ -24,7 +26,11 @@ export function registerSheet(workings: Workings, setting: Setting, margins?: Ma
       ...block.rows.map(row => registerRow(row, setting, margins?.get(row.id))),
     ]),
   )
-  return part('register', 'Assumptions register', [h('table.register', [head(margins !== undefined), ...bodies])])
+  const note = margins ? [h('p.margins-explained', marginsExplained)] : []
+  return part('register', 'Assumptions register', [
+    ...note,
+    h('table.register', [head(margins !== undefined), ...bodies]),
+  ])
 }
 
 function head(withMargins: boolean): Element {
@@ -35,12 +41,12 @@ function head(withMargins: boolean): Element {
 
 const th = (text: string): Element => h('th', { scope: 'col' }, text)
 
-function registerRow(row: AssumptionRow, setting: Setting, margin: string | undefined): Element {
+function registerRow(row: AssumptionRow, setting: Setting, margin: ShownMargin | undefined): Element {
   return h('tr', { id: `register-${row.id}` }, [
     h('td.no', h('a', { href: `#${row.id}` }, row.number)),
     h('td.meaning', assumptionName(row, setting)),
     ...valueCells(row.value),
-    h('td.range', [...range(row), ...(margin ? [h('div.margin-note', margin)] : [])]),
+    h('td.range', [...range(row), ...(margin ? [marginNote(margin)] : [])]),
     h('td.basis', [...basisWords(row), ...measured(row)]),
     h('td.users', row.users.length > 0 ? usersOf(row) : [h('i', 'not used')]),
   ])

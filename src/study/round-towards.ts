@@ -4,6 +4,7 @@ const figures = 4
 
 /**
  * A limit of a value in the digits of the value's own four figures, rounded towards the value: what is printed has not passed the limit.
+ * A limit that is a shorter number, `0.9`, is printed as that.
  * Both are numbers in the unit shown.
  */
 export function roundTowards(limit: number, value: number): string {
@@ -15,5 +16,8 @@ export function roundTowards(limit: number, value: number): string {
   // A limit found to 1e-12 may stand a hair off the number it is.
   const near = Math.abs(count - whole) < 1e-5
   const kept = (near ? whole : limit < value ? Math.ceil(count) : Math.floor(count)) * place
-  return kept === 0 ? '0' : kept.toFixed(decimals)
+  if (kept === 0) return '0'
+  const digits = kept.toFixed(decimals)
+  // Noughts at the end would only say that it was rounded.
+  return near && decimals > 0 ? digits.replace(/\.?0+$/, '') : digits
 }

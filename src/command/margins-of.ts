@@ -1,0 +1,12 @@
+import type { Margins } from '../sheets/package-model.ts'
+import { findMargins } from '../study/margins.ts'
+import { showMargins } from '../study/shown-margins.ts'
+import type { Evaluated } from './evaluated.ts'
+import { exitStatus } from './exit-status.ts'
+
+/** The margins for the register, by anchor. A notebook with errors has none: what it cannot work out might turn first. */
+export function marginsOf({ results, status }: Evaluated): { readonly margins?: Margins } {
+  if (status === exitStatus.notebook) return {}
+  const { margins } = showMargins(findMargins(results.plan), results)
+  return { margins: new Map(margins.map(margin => [margin.id, margin])) }
+}

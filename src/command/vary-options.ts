@@ -1,0 +1,4 @@
+/** How `vary` is called. */
+export interface VaryOptions {
+  readonly format: 'text' | 'json'
+}
