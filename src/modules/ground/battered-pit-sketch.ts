@@ -27,6 +27,7 @@ export function batteredPitSketch(view: SketchView): Drawing {
       measure(view, 'top_width', { from: [-edge, 0], to: [edge, 0], off: 16 }),
       measure(view, 'base_width', { from: [-half, -depth], to: [half, -depth], off: -18 }),
       measure(view, 'depth', { from: [bank, -depth], to: [bank, 0], off: -14 }),
+      ...waterLevel(view, { bank, depth }),
       {
         kind: 'label',
         at: [half + 0.6 * (edge - half) - 0.06 * half, -0.4 * depth],
@@ -35,6 +36,13 @@ export function batteredPitSketch(view: SketchView): Drawing {
       },
     ],
   }
+}
+
+/** The groundwater beside the pit, where it stands within the drawing. */
+function waterLevel(view: SketchView, of: { bank: number; depth: number }): readonly Shape[] {
+  const level = view.number('water_depth')
+  if (!(level < 1.2 * of.depth) || level < -0.3 * of.depth) return []
+  return [{ kind: 'level', at: [-of.bank, -level], label: view.label('water_depth'), side: 'left', water: true }]
 }
 
 const measure = (view: SketchView, name: string, at: { from: Point; to: Point; off: number }): Shape => ({

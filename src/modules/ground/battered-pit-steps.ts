@@ -98,6 +98,47 @@ const backfill: Step = when(
   },
 )
 
+/** Groundwater against the sides and the formation; ground that is not classed for water has a line of its own. */
+const water: Step = when(
+  { given: 'water_depth' },
+  {
+    yes: [
+      along('side_below_water', 'max(depth - max(water_depth, 0 m), 0 m)', {
+        says: 'height of the sides that stands in the groundwater',
+        symbol: 'h_ws',
+      }),
+      when(
+        { choice: 'soil', is: ['type A', 'type A short term', 'type B'] },
+        {
+          yes: [
+            along('wet_side', 'side_below_water', {
+              says: 'height of a side in the water that is classed as dry ground',
+              symbol: 'h_cl',
+            }),
+          ],
+        },
+      ),
+      when(
+        { given: 'water_held' },
+        {
+          yes: [
+            check('formation_dry', 'water_held >= depth', {
+              says: 'while the pit is open, the water is held below formation',
+              source: cite('osha-1926-p', '1926.651(h), from memory'),
+            }),
+          ],
+          no: [
+            along('head_formation', 'max(depth - water_depth, 0 m)', {
+              says: 'head of water above formation, which nothing lowers',
+              symbol: 'h_form',
+            }),
+          ],
+        },
+      ),
+    ],
+  },
+)
+
 const fits = (available: string, top: string, says: string): Step =>
   when(
     { given: available },
@@ -109,6 +150,7 @@ const fits = (available: string, top: string, says: string): Step =>
 /** Slope, plans, volume, spoil and backfill. */
 export const batteredPitSteps: readonly Step[] = [
   ...slopes,
+  water,
   ...plans,
   ...volumes,
   backfill,

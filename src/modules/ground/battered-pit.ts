@@ -38,6 +38,22 @@ export const batteredPit = defineModule({
       unit: lengthUnit,
       above: '0 m',
     }),
+    water_depth: length({
+      says: 'depth of the groundwater beside the pit, before pumping',
+      note: 'The highest while the pit is open; the drawn-down depth only where wells outside the pit lower it before the dig',
+      symbol: 'z_w',
+      unit: lengthUnit,
+      usual: ['0 m', '30 m'],
+      optional: true,
+    }),
+    water_held: length({
+      says: 'depth at which the pumps hold the water while the pit is open',
+      note: 'Where the formation lies below the groundwater',
+      symbol: 'z_held',
+      unit: lengthUnit,
+      usual: ['0 m', '30 m'],
+      optional: true,
+    }),
     working_space: length({
       says: 'room to work at formation, on each side of the structure',
       symbol: 'c_w',
@@ -109,10 +125,36 @@ export const batteredPit = defineModule({
       on: 'depth',
       source: cite('osha-1926-p', 'App. B, Table B-1, note 2'),
     }),
+    {
+      holds: { given: 'water_depth' },
+      says: 'the groundwater is given, so that the pit is not taken as dry',
+      advice: 'Give `water_depth`, also where it lies below the pit',
+      otherwise: 'warn',
+      on: 'water_depth',
+      source: cite('practice'),
+    },
+    limit('head_formation <= 0 m', {
+      says: 'the formation lies above the groundwater',
+      advice: 'Say with `water_held` how deep the pumps hold it',
+      otherwise: 'warn',
+      on: 'water_depth',
+      source: cite('osha-1926-p', '1926.651(h), from memory'),
+    }),
+    limit('wet_side <= 0 m', {
+      says: 'no side that stands in the groundwater is classed better than type C',
+      advice: 'Choose `type C`: submerged soil, and soil from which water seeps freely, is of that type',
+      otherwise: 'warn',
+      on: 'soil',
+      source: cite('osha-1926-p', 'App. A, definition of type C, from memory'),
+    }),
   ],
   cautions: [
     'The slopes are those of a regulation of the United States; elsewhere the local rules govern.',
     'Seeping water, vibration, fissures, layers that dip into the pit and loads at the edge lower the soil type; a competent person classes it on site and looks at the sides daily and after rain.',
+    {
+      says: 'The water is held by pumps: sides that stand in it run with the seepage, pumping from inside the pit draws soil in, and the slopes of the table do not allow for either.',
+      when: { given: 'water_held' },
+    },
     'Spoil, plant and stores stay at least 0.6 m (2 ft) back from the edge, and loads that push on the sides further.',
     'Nobody stands in the pit without a safe way out within 7.5 m (25 ft).',
     {
@@ -126,6 +168,7 @@ export const batteredPit = defineModule({
   example: {
     soil: 'type B',
     depth: '4.7 m',
+    water_depth: '6 m',
     plan_length: '8.6 m',
     plan_width: '5.2 m',
     working_space: '0.8 m',

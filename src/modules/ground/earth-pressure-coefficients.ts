@@ -53,7 +53,7 @@ const atRest: Step = when(
         K('K_h', 'K_0 * (1 + sin(alpha))', {
           says: 'horizontal coefficient at rest under sloping ground',
           symbol: 'K_0alpha',
-          source: cite('en-1997-1', '9.5.2(4)'),
+          source: cite('en-1997-1', '9.5.2(4), from memory'),
         }),
       ]),
     ],

@@ -36,7 +36,15 @@ const byRoller = (wet: boolean): Step => when({ given: 'roller' }, { yes: slices
 export const earthPressureSecond: Second = {
   title: 'Pressure added up by slices',
   says: 'Stress and pressure are marched down from the ground slice by slice; only the coefficients are shared.',
-  steps: [when({ given: 'water_depth' }, { yes: [byRoller(true)], no: [byRoller(false)] })],
+  steps: [
+    when(
+      { choice: 'groundwater', is: ['below the wall'] },
+      {
+        yes: [byRoller(false)],
+        no: [when({ given: 'water_depth' }, { yes: [byRoller(true)], no: [byRoller(false)] })],
+      },
+    ),
+  ],
   compare: [
     {
       first: 'P',

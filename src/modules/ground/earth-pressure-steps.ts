@@ -88,7 +88,10 @@ export const earthPressureSteps: readonly Step[] = [
   depth('h_wall', 'wall_base - wall_top', 'height of the wall'),
   coefficients,
   compaction,
-  when({ given: 'water_depth' }, { yes: wetWall, no: dryWall }),
+  when(
+    { choice: 'groundwater', is: ['below the wall'] },
+    { yes: dryWall, no: [when({ given: 'water_depth' }, { yes: wetWall, no: dryWall })] },
+  ),
   take('p_top', {
     list: 'layers',
     of: 'p_upper',

@@ -111,11 +111,19 @@ export const earthPressure = defineModule({
     }),
     water_depth: length({
       says: 'depth of the highest credible groundwater',
-      note: 'Floods included; negative for water above ground; left out where the ground is surely dry',
+      note: 'Floods included; negative for water above ground',
       symbol: 'z_w',
       unit: lengthUnit,
       usual: ['0 m', '30 m'],
       optional: true,
+    }),
+    groundwater: choice({
+      says: 'where the groundwater stands',
+      words: {
+        'as given': 'at the depth of `water_depth`; without that the wall is taken as dry, with a warning',
+        'below the wall': 'below the base of the wall in every season and flood: no water is taken',
+      },
+      default: 'as given',
     }),
     roller: quantity('force_per_length', {
       says: 'line load of the roller near the wall, with vibration',
@@ -193,6 +201,23 @@ export const earthPressure = defineModule({
       on: 'alpha',
       source: cite('rankine', 'sloping ground'),
     }),
+    {
+      holds: { given: 'water_depth' },
+      when: { choice: 'groundwater', is: ['as given'] },
+      says: 'the groundwater is given, so that the wall is not taken as dry',
+      advice: 'Give `water_depth`; where no water reaches the wall, choose `below the wall` for `groundwater`',
+      otherwise: 'warn',
+      on: 'water_depth',
+      source: cite('practice'),
+    },
+    limit('water_depth >= wall_base', {
+      when: { choice: 'groundwater', is: ['below the wall'] },
+      says: 'the depth given for the water lies below the base of the wall',
+      advice: 'Choose `as given` for `groundwater`',
+      otherwise: 'refuse',
+      on: 'water_depth',
+      source: cite('statics'),
+    }),
     choiceLimit('state', ['active Coulomb'], {
       when: { given: 'delta' },
       says: 'wall friction goes with the Coulomb wedge',
@@ -210,6 +235,10 @@ export const earthPressure = defineModule({
   ],
   cautions: [
     'Drained soil with effective strengths. Undrained clay, swelling clay and frost push harder and are not covered.',
+    {
+      says: 'No water is taken against the wall: it must stay below its base in every season and flood, and no drain, pipe or pond may fill the backfill.',
+      when: { choice: 'groundwater', is: ['below the wall'] },
+    },
     'Water stands still at one level: perched water, artesian water and a blocked drain are cases of their own.',
     'Strip, line and wheel loads beside the wall are not in it; a uniform surcharge stands for light traffic only.',
     {

@@ -115,6 +115,44 @@ describe('battered-pit', () => {
     expect(run({ shrinkage: '0.49' }).errors).toEqual([])
   })
 
+  const warned = (more: Readonly<Record<string, string>>): readonly string[] =>
+    run({ working_space: '0.8 m', ...more })
+      .diagnostics.filter(fault => fault.severity === 'warning')
+      .map(fault => fault.says)
+
+  it('no groundwater given: is warned of, and the limit stands exceeded', () => {
+    expect(warned({}).join()).toContain('the pit is not taken as dry')
+    expect(run().limits.find(({ says }) => says.includes('not taken as dry'))?.kept).toBe(false)
+    expect(warned({ water_depth: '9 m' })).toEqual([])
+  })
+
+  it('formation below the groundwater: is warned of, just inside and just outside', () => {
+    const soil = 'type C'
+    expect(warned({ soil, water_depth: '5 m' })).toEqual([])
+    expect(warned({ soil, water_depth: '4.99 m' }).join()).toContain('the formation lies above the groundwater')
+    expect(run({ soil, water_depth: '3.8 m' }).si('head_formation')).toBeCloseTo(1.2, 12)
+    expect(run({ soil, water_depth: '-1 m' }).si('head_formation')).toBeCloseTo(6, 12)
+    expect(run({ soil, water_depth: '-1 m' }).si('side_below_water')).toBeCloseTo(5, 12)
+  })
+
+  it('water held by pumps: is checked against formation instead', () => {
+    const held = (water_held: string) => run({ soil: 'type C', water_depth: '3 m', working_space: '0.8 m', water_held })
+    expect(held('5 m').satisfied('formation_dry')).toBe(true)
+    expect(held('4.99 m').satisfied('formation_dry')).toBe(false)
+    expect(held('5 m').diagnostics).toEqual([])
+    expect(held('5 m').has('head_formation')).toBe(false)
+  })
+
+  it('soil type: a side in the water is type C, stable rock aside', () => {
+    // 29 CFR 1926 Subpart P App. A (memory): submerged soil or soil from which water is freely seeping is type C
+    const soils = ['stable rock', 'type A', 'type B', 'type C']
+    const says = 'no side that stands in the groundwater is classed better than type C'
+    const faults = (water_depth: string) =>
+      soils.filter(soil => warned({ soil, water_depth, water_held: '6 m' }).join().includes(says))
+    expect(faults('4.99 m')).toEqual(['type A', 'type B'])
+    expect(faults('5 m')).toEqual([])
+  })
+
   it('feet: the same pit has the same volume', () => {
     const at = run({ depth: '10 ft', plan_length: '20 ft', plan_width: '15 ft' }, 'US')
     expect(at.shown('top_length')).toBe('40.00 ft')

@@ -96,6 +96,24 @@ describe('earth-pressure: diagram and resultant', () => {
     expect(at.si('d_water')).toBeCloseTo(2, 12)
   })
 
+  it('no groundwater given: the wall is dry, and that is warned of', () => {
+    const at = run()
+    expect(at.diagnostics.map(fault => [fault.severity, fault.rule])).toEqual([['warning', 'limit-exceeded']])
+    expect(at.diagnostics[0]?.says).toContain('the wall is not taken as dry')
+    expect(run({ water_depth: '5 m' }).diagnostics).toEqual([])
+  })
+
+  it('water stated to be below the wall: no water, no warning, and refused where the depth given contradicts it', () => {
+    const groundwater = 'below the wall'
+    const [stated, silent] = [run({ groundwater }), run()]
+    expect(stated.diagnostics).toEqual([])
+    expect(stated.si('P')).toBe(silent.si('P'))
+    expect(run({ groundwater, water_depth: '5 m' }).si('P')).toBe(silent.si('P'))
+    expect(run({ groundwater, water_depth: '5 m' }).has('P_water')).toBe(false)
+    expect(refusals({ groundwater, water_depth: '4.99 m' }).length).toBe(1)
+    expect(refusals({ groundwater, water_depth: '5 m' })).toEqual([])
+  })
+
   it('water below the base: is the dry wall', () => {
     const [wet, dry] = [run({ water_depth: '5 m' }), run()]
     expect(wet.si('P')).toBeCloseTo(dry.si('P'), 6)
