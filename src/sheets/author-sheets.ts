@@ -4,12 +4,13 @@ import type { TexTrouble } from '../typesetting/author-formula.ts'
 import type { Medium } from '../typesetting/medium.ts'
 import type { Setting } from '../typesetting/setting.ts'
 import { setSmallFigures } from '../typesetting/whole-page-figures.ts'
-import { type Notes, type Placed, placeWorkings } from './place-workings.ts'
+import { type Notes, type Placed, type PlacedText, placeWorkings } from './place-workings.ts'
 
 /** The author's text and calculations, as they stand in one medium. */
 export interface AuthorSheets {
   readonly html: string
   readonly headings: readonly Placed[]
+  readonly sections: PlacedText['sections']
   readonly faults: readonly TexTrouble[]
 }
 
@@ -26,9 +27,9 @@ export function authorSheets(body: Root, notes: Notes, setting: Setting): Author
   const known = kept.get(body) ?? new Map<Medium, Kept>()
   const found = known.get(setting.medium)
   if (found && found.of.workings === notes.workings && found.of.notices === notes.notices) return found.sheets
-  const { tree, headings, faults } = placeWorkings(body, notes, setting)
+  const { tree, ...rest } = placeWorkings(body, notes, setting)
   const html = toHtml(setSmallFigures(tree), { allowDangerousHtml: true })
-  const sheets = { html, headings, faults }
+  const sheets = { html, ...rest }
   kept.set(body, known.set(setting.medium, { of: notes, sheets }))
   return sheets
 }

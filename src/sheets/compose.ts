@@ -49,7 +49,11 @@ function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: 
   const sections = checksBySection(text.headings)
   const front = [registerSheet(workings, setting, model.margins), checksSheet(sections, setting)]
   const messages = messagesSheet(workings.diagnostics, text.faults)
-  const back = [referencesSheet(workings), recordSheet(model, medium), passportSheet(model.passports, setting)]
+  const back = [
+    referencesSheet(workings, text.sections),
+    recordSheet(model, medium),
+    passportSheet(model.passports, setting),
+  ]
   const order = [...(model.draft ? messages : []), ...front, ...(model.draft ? [] : messages)]
   const contents = contentsSheet([...order.map(headed), ...text.headings, ...back.map(headed)])
   const body = h('section.part.text', { id: 'text' }, [raw(text.html)])

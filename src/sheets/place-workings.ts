@@ -22,6 +22,8 @@ export interface Placed {
 export interface PlacedText {
   readonly tree: Root
   readonly headings: readonly Placed[]
+  /** The author's section that each mention stands in, by the mention's anchor. */
+  readonly sections: ReadonlyMap<string, string>
   /** Formulas of the author's that could not be set, as TeX with the complaint. */
   readonly faults: readonly TexTrouble[]
 }
@@ -37,6 +39,7 @@ interface Walk extends Notes {
   /** Added to the author's heading levels, so that the highest is level 2. */
   readonly shift: number
   readonly headings: Placed[]
+  readonly sections: Map<string, string>
   readonly faults: TexTrouble[]
   level: number
 }
@@ -47,9 +50,9 @@ interface Walk extends Notes {
  */
 export function placeWorkings(root: Root, notes: Notes, setting: Setting): PlacedText {
   const highest = Math.min(...headingLevels(root), 6)
-  const walk: Walk = { ...notes, setting, shift: 2 - highest, headings: [], faults: [], level: 1 }
+  const walk: Walk = { ...notes, setting, shift: 2 - highest, headings: [], sections: new Map(), faults: [], level: 1 }
   const children = root.children.flatMap(child => place(child, walk)) as Root['children']
-  return { tree: { type: 'root', children }, headings: walk.headings, faults: walk.faults }
+  return { tree: { type: 'root', children }, headings: walk.headings, sections: walk.sections, faults: walk.faults }
 }
 
 function headingLevels(node: Nodes): number[] {
@@ -67,13 +70,20 @@ function place(node: Nodes, walk: Walk): Nodes[] {
   const block = indexOf(node, 'dataUndercroftBlock')
   if (block !== undefined) return placeBlock(block, walk)
   const mention = indexOf(node, 'dataUndercroftMention')
-  if (mention !== undefined) return [answerHtml(walk.workings.answers[mention], walk.setting, `m-${mention + 1}`)]
+  if (mention !== undefined) return [placeMention(mention, walk)]
   const tex = mathOf(node)
   if (tex !== undefined) return [authorFormula(tex, { ...walk, display: isDisplay(node) })]
   if (levelOf(node) !== undefined) return [placeHeading(node, walk)]
   const notice = indexOf(node, 'dataUndercroftNotice')
   const inner = { ...node, children: node.children.flatMap(child => place(child, walk)) as ElementContent[] }
   return [notice === undefined ? inner : noticeHtml(inner, notice, walk.notices[notice])]
+}
+
+function placeMention(mention: number, walk: Walk): Element {
+  const id = `m-${mention + 1}`
+  const section = walk.headings.findLast(heading => !heading.block)
+  if (section) walk.sections.set(id, section.title)
+  return answerHtml(walk.workings.answers[mention], walk.setting, id)
 }
 
 function indexOf(element: Element, property: string): number | undefined {

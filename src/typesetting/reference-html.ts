@@ -8,9 +8,6 @@ import type { Setting } from './setting.ts'
 /** Sources that need no entry in a list: the line itself is the reason. */
 const unlisted: ReadonlySet<string> = new Set(['statics', 'practice'])
 
-/** Whether a key stands for what needs no source. */
-export const isUnlisted = (key: string): boolean => unlisted.has(key)
-
 /** A reference at the margin: `IS 456, D-1.1 [2]`, linked to its entry in the list. */
 export function referenceHtml(reference: Reference, setting: Setting): Element {
   const listed = setting.reference(reference.key)
