@@ -1,6 +1,7 @@
 import type { Place } from '../diagnostic/diagnostic.ts'
 import { compileNode } from '../formula/compile.ts'
 import type { Node } from '../formula/types.ts'
+import type { CheckAspect } from '../modules/module.ts'
 import type { Citation } from '../modules/sources.ts'
 import { type Draft, type Find, proveIn, resultUnit, seatOf } from './draft.ts'
 import { addLine, findFor, type Stage, truthOf } from './module-scope.ts'
@@ -9,12 +10,12 @@ import type { Operands, PlannedCheck } from './plan-types.ts'
 /** Plans a check of a module. */
 export function planCheck(
   stage: Stage,
-  about: { name: string; formula: string; says: string; place: Place; source?: Citation },
+  about: { name: string; formula: string; says: string; place: Place; aspect?: CheckAspect; source?: Citation },
 ): void {
   const { formula, operands, compiled, slot } = truthOf(stage, about.formula)
   const sides = sidesOf(stage.draft, formula.tree, { operands, find: findFor(stage) })
   const { guards, row } = stage
-  const { name, says, place, source } = about
+  const { name, says, place, aspect, source } = about
   addLine(stage, {
     kind: 'check',
     name,
@@ -26,6 +27,7 @@ export function planCheck(
     says,
     place,
     ...(sides ? { sides } : {}),
+    ...(aspect ? { aspect } : {}),
     ...(source ? { source } : {}),
     ...(row ? { row } : {}),
   })

@@ -1,7 +1,7 @@
 import type { Diagnostic, Place } from '../diagnostic/diagnostic.ts'
 import type { Compiled, Formula, Kind } from '../formula/types.ts'
 import type { Solved } from '../modules/method.ts'
-import type { Caution, Comparison, Limit, Module, SolveStep, Step } from '../modules/module.ts'
+import type { Caution, CheckAspect, Comparison, Limit, Module, SolveStep, Step } from '../modules/module.ts'
 import type { Citation } from '../modules/sources.ts'
 import type { Table } from '../modules/table.ts'
 import type { Assumption, Notebook } from '../notebook/types.ts'
@@ -165,6 +165,7 @@ export interface PlannedCheck extends PlannedBase {
   readonly operands: Operands
   readonly slot: number
   readonly compiled: Compiled
+  readonly aspect?: CheckAspect
   /** The two sides where it is one comparison. */
   readonly sides?: {
     readonly demand: Compiled

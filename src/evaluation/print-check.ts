@@ -11,8 +11,9 @@ import type { CheckLine } from './workings.ts'
 
 /** A check with both sides, printed to as many figures as its verdict needs, and demand over capacity. */
 export function printCheck(context: PrintContext, line: PlannedCheck, base: Base): CheckLine {
-  const { formula, operands, compiled, sides, name } = line
-  const head = { kind: 'check', ...base, name, satisfied: satisfied(line, context.results.slots) === true } as const
+  const { formula, operands, compiled, sides, name, aspect } = line
+  const holds = satisfied(line, context.results.slots) === true
+  const head = { kind: 'check', ...base, name, satisfied: holds, ...(aspect ? { aspect } : {}) } as const
   if (!sides || ![sides.demand, sides.capacity].every(side => Number.isFinite(settled(side(context.results.slots)))))
     return { ...head, working: printTruth(context, { formula, operands, compiled }) }
   const { demandLeft, unit } = sides

@@ -1,5 +1,6 @@
 import type { Diagnostic, Place } from '../diagnostic/diagnostic.ts'
 import type { Formula } from '../formula/types.ts'
+import type { CheckAspect } from '../modules/module.ts'
 import type { Drawing } from '../modules/sketch.ts'
 import type { Dimension, Shown, Unit } from '../quantity/types.ts'
 
@@ -120,6 +121,8 @@ export interface CheckLine extends LineBase {
   /** demand / capacity, three decimals; absent where capacity is not positive or the check is a logic of several. */
   readonly ratio?: { readonly value: number; readonly shown: Shown }
   readonly satisfied: boolean
+  /** Absent: strength, stability or service. */
+  readonly aspect?: CheckAspect
 }
 
 export type Line = FormulaLine | LookLine | BranchLine | SolveLine | CheckLine

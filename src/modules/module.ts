@@ -169,12 +169,16 @@ export interface SolveStep {
   readonly source?: Citation
 }
 
+/** What a check is about: strength, stability and service by default; `geometry`: whether things fit. The cover ranks the two apart. */
+export type CheckAspect = 'strength' | 'geometry'
+
 /** A comparison `demand <= capacity` or `capacity >= demand`, satisfied or not. */
 export interface CheckStep {
   readonly kind: 'check'
   readonly name: string
   readonly formula: string
   readonly says: string
+  readonly aspect?: CheckAspect
   readonly source?: Citation
 }
 

@@ -4,35 +4,39 @@ import { plainNumber } from '../quantity/number-print.ts'
 import { ratioBar, verdict } from '../typesetting/marks.ts'
 import type { Setting } from '../typesetting/setting.ts'
 import { valueCells } from '../typesetting/value-html.ts'
-import { type Checked, type CheckedSection, checkWords, worse } from './gather-checks.ts'
+import { type Checked, type CheckedSection, checkWords, governing } from './gather-checks.ts'
 import { part } from './part.ts'
 
 /** The summary of checks: the governing one at the head, then every check, worst first within a section of the text. */
 export function checksSheet(sections: readonly CheckedSection[], setting: Setting): Element {
   const checks = sections.flatMap(section => section.checks)
   if (checks.length === 0) return part('checks', 'Summary of checks', [h('p', 'The package makes no check.')])
-  return part('checks', 'Summary of checks', [
-    ...governing(checks.toSorted(worse)[0], setting),
-    table(sections, setting),
-  ])
+  return part('checks', 'Summary of checks', [...governingBox(checks, setting), table(sections, setting)])
 }
 
-function governing(worst: Checked | undefined, setting: Setting): Element[] {
-  if (!worst) return []
-  const { line, block, blockTitle } = worst
-  const ratio = line.ratio ? [ratioBar(line.ratio.value), h('b.ratio', plainNumber(line.ratio.shown.digits))] : []
+function governingBox(checks: readonly Checked[], setting: Setting): Element[] {
+  const { main, geometry } = governing(checks)
   return [
-    h('div.governing', [
-      h('p.label', 'Governing check'),
-      h('p.what', [
-        h('a', { href: `#${line.id}` }, line.number),
-        ' ',
-        h('b', checkWords(worst, setting)),
-        h('span.where', ` in ${block.number} ${blockTitle} (${block.name})`),
-      ]),
-      h('p.outcome', [...ratio, verdict(line.satisfied)]),
+    h('div.governing-checks', [
+      ...(main ? [governs('Governing check', main, setting)] : []),
+      ...(geometry ? [governs('Governing check of geometry', geometry, setting)] : []),
     ]),
   ]
+}
+
+function governs(label: string, worst: Checked, setting: Setting): Element {
+  const { line, block, blockTitle } = worst
+  const ratio = line.ratio ? [ratioBar(line.ratio.value), h('b.ratio', plainNumber(line.ratio.shown.digits))] : []
+  return h('div.governing', [
+    h('p.label', label),
+    h('p.what', [
+      h('a', { href: `#${line.id}` }, line.number),
+      ' ',
+      h('b', checkWords(worst, setting)),
+      h('span.where', ` in ${block.number} ${blockTitle} (${block.name})`),
+    ]),
+    h('p.outcome', [...ratio, verdict(line.satisfied)]),
+  ])
 }
 
 function table(sections: readonly CheckedSection[], setting: Setting): Element {

@@ -3,30 +3,36 @@ import { h } from 'hastscript'
 import { plainNumber } from '../quantity/number-print.ts'
 import { ratioBar, verdict } from '../typesetting/marks.ts'
 import type { Setting } from '../typesetting/setting.ts'
-import { type Checked, type CheckedSection, checkWords, worse } from './gather-checks.ts'
+import { type Checked, type CheckedSection, checkWords, governing, worse } from './gather-checks.ts'
 
 interface Governing {
   readonly title: string
   readonly check: Checked
 }
 
-/** For the cover: the check that governs each section, in the order of the text; the worst ones where the cover has no room for all. */
+/**
+ * For the cover: the check of strength, stability or service that governs each section, in the order of the text; the worst ones
+ * where the cover has no room for all; and last the tightest check of geometry of all.
+ */
 export function coverGoverning(sections: readonly CheckedSection[], room: number, setting: Setting): Element[] {
-  const governing = sections.flatMap(({ title, checks: [check] }) => (check ? [{ title, check }] : []))
-  if (governing.length === 0) return []
-  const kept = new Set(governing.toSorted((a, b) => worse(a.check, b.check)).slice(0, room))
-  const more = governing.length - kept.size
-  const rest = more > 0 ? [h('span.block-name', ` the worst of ${governing.length} sections`)] : []
+  const governs = sections.flatMap(({ title, checks }) => entry(title, governing(checks).main))
+  const geometry = entry('Geometry', governing(sections.flatMap(({ checks }) => checks)).geometry)
+  if (governs.length + geometry.length === 0) return []
+  const kept = new Set(governs.toSorted((a, b) => worse(a.check, b.check)).slice(0, room - geometry.length))
+  const more = governs.length - kept.size
+  const rest = more > 0 ? [h('span.block-name', ` the worst of ${governs.length} sections`)] : []
   return [
     h('table.governs', [
       h('caption', ['What governs each section', ...rest]),
       h(
         'tbody',
-        governing.filter(one => kept.has(one)).map(one => row(one, setting)),
+        [...governs.filter(one => kept.has(one)), ...geometry].map(one => row(one, setting)),
       ),
     ]),
   ]
 }
+
+const entry = (title: string, check: Checked | undefined): Governing[] => (check ? [{ title, check }] : [])
 
 function row({ title, check }: Governing, setting: Setting): Element {
   const { line } = check

@@ -1,4 +1,4 @@
-import type { CalcWorking, Workings } from '../evaluation/workings.ts'
+import type { CalcWorking, CheckLine, Workings } from '../evaluation/workings.ts'
 import { plainNumber } from '../quantity/number-print.ts'
 import type { PackageModel } from './package-model.ts'
 import { noticeId } from './place-workings.ts'
@@ -16,7 +16,7 @@ export interface StateLine {
 export function coverState(model: PackageModel): StateLine[] {
   return [
     ...errors(model),
-    checks(model.workings),
+    ...checks(model.workings),
     holds(model),
     warnings(model.workings),
     unbased(model.workings),
@@ -33,15 +33,22 @@ function errors({ workings }: PackageModel): StateLine[] {
   return [{ what: 'Errors', finding: `${count}; this is not a package`, to: 'messages', attention: true }]
 }
 
-function checks(workings: Workings): StateLine {
+/** Strength, stability and service in one line, geometry in a line of its own where anything checks it. */
+function checks(workings: Workings): StateLine[] {
   const all = workings.blocks.flatMap(block => block.checks)
+  const geometry = all.filter(({ aspect }) => aspect === 'geometry')
+  const main = all.filter(check => !geometry.includes(check))
+  return [checkLine('Checks', main), ...(geometry.length > 0 ? [checkLine('Checks of geometry', geometry)] : [])]
+}
+
+function checkLine(what: string, all: readonly CheckLine[]): StateLine {
   const failing = all.filter(check => !check.satisfied).length
   const state = failing > 0 ? `${failing} of ${all.length} not satisfied` : `all ${all.length} satisfied`
   const worst = all.toSorted((a, b) => (b.ratio?.value ?? 0) - (a.ratio?.value ?? 0))[0]
   const finding = worst?.ratio
     ? `${state}; highest ratio ${plainNumber(worst.ratio.shown.digits)} at ${worst.number}`
     : state
-  return { what: 'Checks', finding: all.length === 0 ? 'none made' : finding, to: 'checks', attention: failing > 0 }
+  return { what, finding: all.length === 0 ? 'none made' : finding, to: 'checks', attention: failing > 0 }
 }
 
 function holds({ workings, notebook }: PackageModel): StateLine {

@@ -36,10 +36,21 @@ function checkedIn(block: BlockWorking, blockTitle: string): Checked[] {
   return block.checks.map(line => ({ line, block, blockTitle }))
 }
 
-/** Not satisfied first; then the higher ratio; checks without one last. */
+/** Whether a check is about things that fit, not about strength, stability or service. */
+export const isGeometry = ({ line }: Checked): boolean => line.aspect === 'geometry'
+
+/** Not satisfied first; then strength, stability and service before geometry; then the higher ratio; checks without one last. */
 export function worse(a: Checked, b: Checked): number {
   if (a.line.satisfied !== b.line.satisfied) return a.line.satisfied ? 1 : -1
+  if (isGeometry(a) !== isGeometry(b)) return isGeometry(a) ? 1 : -1
   return (b.line.ratio?.value ?? -1) - (a.line.ratio?.value ?? -1)
+}
+
+/** The worst check of strength, stability or service, and the worst of geometry: what governs, each where there is one. */
+export function governing(checks: readonly Checked[]): { readonly main?: Checked; readonly geometry?: Checked } {
+  const sorted = checks.toSorted(worse)
+  const [main, geometry] = [sorted.find(check => !isGeometry(check)), sorted.find(isGeometry)]
+  return { ...(main ? { main } : {}), ...(geometry ? { geometry } : {}) }
 }
 
 /** What a check says, with the symbols of its block. */

@@ -80,6 +80,7 @@ const backfill: Step = when(
     yes: [
       check('structure_fits', 'structure_volume <= V_dig', {
         says: 'the structure takes no more room than the pit has',
+        aspect: 'geometry',
       }),
       step('V_fill', 'V_dig - structure_volume', {
         says: 'room to fill round and over the structure',
@@ -143,7 +144,12 @@ const fits = (available: string, top: string, says: string): Step =>
   when(
     { given: available },
     {
-      yes: [check(`fits_${says}`, `${top} <= ${available}`, { says: `the pit fits on the site, ${says}` })],
+      yes: [
+        check(`fits_${says}`, `${top} <= ${available}`, {
+          says: `the pit fits on the site, ${says}`,
+          aspect: 'geometry',
+        }),
+      ],
     },
   )
 

@@ -72,6 +72,7 @@ const datum: Step = when(
 const checks: readonly Step[] = [
   check('cover_enough', 'cover >= cover_required', {
     says: 'earth cover is not less than the cover required',
+    aspect: 'geometry',
     source: cite('practice'),
   }),
   when(
@@ -80,6 +81,7 @@ const checks: readonly Step[] = [
       yes: [
         check('drawdown_enough', 'drawdown_planned >= drawdown', {
           says: 'the planned drawdown leaves the margin below formation',
+          aspect: 'geometry',
           source: cite('practice'),
         }),
       ],
