@@ -16,6 +16,7 @@ import { pick, printTrail } from './print-lines.ts'
 import { printSecond } from './print-second.ts'
 import { referenceOf } from './reference-of.ts'
 import { sketchOf } from './sketch-view.ts'
+import { typedValues } from './typed-values.ts'
 import { usersOf } from './users.ts'
 import type { BlockWorking, CalcWorking, LimitLine, Line, PointsTable, Workings } from './workings.ts'
 
@@ -46,6 +47,7 @@ export function makeWorkings(results: Results): Workings {
     answers,
     references: gatherReferences(plan.notebook, blocks),
     users,
+    typed: typedValues(blocks),
     diagnostics: sortDiagnostics([...results.diagnostics, ...diagnostics]),
   }
 }

@@ -266,6 +266,17 @@ export type Answer =
   | { readonly kind: 'unknown' }
 
 /** Everything that is printed, with its digits chosen. Typesetting reads it and computes nothing. */
+/** A number that the author typed into a calc or work block, where no assumption gives it a basis. */
+export interface TypedValue {
+  /** Where it stands on the page. */
+  readonly id: string
+  /** Of its line, or of its block for an input. */
+  readonly number: string
+  readonly block: string
+  readonly says: string
+  readonly shown: Shown
+}
+
 export interface Workings {
   /** In the author's order, one for each block of the notebook that could be planned. */
   readonly blocks: readonly BlockWorking[]
@@ -279,6 +290,8 @@ export interface Workings {
   }[]
   /** Name to what its value is used by: anchors and numbers, for the way back. */
   readonly users: ReadonlyMap<string, readonly { readonly id: string; readonly number: string }[]>
+  /** In the order of the text. */
+  readonly typed: readonly TypedValue[]
   readonly diagnostics: readonly Diagnostic[]
 }
 

@@ -20,6 +20,7 @@ export function coverState(model: PackageModel): StateLine[] {
     holds(model),
     warnings(model.workings),
     unbased(model.workings),
+    typed(model.workings),
     limits(model.workings),
     seconds(model.workings),
     level(model),
@@ -76,6 +77,12 @@ function unbased(workings: Workings): StateLine {
   const finding =
     without.length === 0 ? `none of ${rows.length}` : `${without.length} of ${rows.length}: ${without.join(', ')}`
   return { what: 'Assumptions without a basis', finding, to: 'register', attention: without.length > 0 }
+}
+
+function typed({ typed: of }: Workings): StateLine {
+  if (of.length === 0) return { what: 'Values typed in blocks', finding: 'none', attention: false }
+  const finding = `${of.length}, without a basis in the register`
+  return { what: 'Values typed in blocks', finding, to: 'typed', attention: true }
 }
 
 function limits(workings: Workings): StateLine {

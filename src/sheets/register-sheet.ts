@@ -9,6 +9,7 @@ import { shownText, valueCells } from '../typesetting/value-html.ts'
 import { marginNote, marginsExplained } from './margin-note.ts'
 import type { Margins } from './package-model.ts'
 import { part } from './part.ts'
+import { typedRegister } from './typed-values.ts'
 
 /** Every assumption of the package, in its block. */
 export function assumptionRows(workings: Workings): AssumptionRow[] {
@@ -19,7 +20,10 @@ export function assumptionRows(workings: Workings): AssumptionRow[] {
 export function registerSheet(workings: Workings, setting: Setting, margins?: Margins): Element {
   const blocks = workings.blocks.flatMap(block => (block.kind === 'assume' ? [block] : []))
   if (blocks.length === 0)
-    return part('register', 'Assumptions register', [h('p', 'The notebook declares no assumption.')])
+    return part('register', 'Assumptions register', [
+      h('p', 'The notebook declares no assumption.'),
+      ...typedRegister(workings, setting),
+    ])
   const bodies = blocks.map(block =>
     h('tbody', [
       h('tr.group', h('th', { scope: 'rowgroup', colSpan: 7 }, [h('a', { href: `#${block.id}` }, block.name)])),
@@ -30,6 +34,7 @@ export function registerSheet(workings: Workings, setting: Setting, margins?: Ma
   return part('register', 'Assumptions register', [
     ...note,
     h('table.register', [head(margins !== undefined), ...bodies]),
+    ...typedRegister(workings, setting),
   ])
 }
 
