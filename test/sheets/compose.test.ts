@@ -5,8 +5,8 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { type Assets, assets } from '../../src/sheets/assets.ts'
 import { type Composed, compose } from '../../src/sheets/compose.ts'
 import { all, attribute, classed, textOf } from '../../src/sheets/pencil/find-elements.ts'
-import { blockAt } from './skerry-notebook.ts'
-import { smallBlocks, smallPackage } from './small-package.ts'
+import { blockAt, calc } from './skerry-notebook.ts'
+import { pitInputs, smallBlocks, smallPackage } from './small-package.ts'
 
 let look: Assets
 let composed: Composed
@@ -141,6 +141,33 @@ describe('compose: the cover', () => {
     expect(row('Assumptions without a basis')).toContain('1 of 4: A2')
     expect(row('Level of check')).toContain('other person: not yet checked')
     expect(row('Pencil proof')).toContain('not made')
+  })
+  it('names the tightest check of geometry in a line of its own, behind what governs', () => {
+    const blocks = smallBlocks()
+    const pit = blocks.findIndex(block => block.kind === 'calc' && block.name.text === 'pit')
+    blocks[pit] = calc('battered-pit', 'pit', { ...pitInputs, site_length: '19.7 m' })
+    const fitted = fromHtmlIsomorphic(compose(smallPackage({ blocks }), look).screen)
+    const [cover] = all(fitted, element => attribute(element, 'id') === 'cover')
+    const rows = cover ? all(cover, element => element.tagName === 'tr').map(textOf) : []
+    const said = rows.filter(text => text.includes('fits on the site'))
+    expect(said).toHaveLength(1)
+    expect(said[0]).toMatch(/^Geometry/)
+    expect(rows.find(text => text.startsWith('Checks of geometry'))).toMatch(/all 1 satisfied; highest ratio 0\.99/)
+    expect(rows.find(text => text.startsWith('Checks1') || text.startsWith('Checks '))).not.toContain('0.99')
+  })
+  it('counts and lists the values typed in blocks, each linked, not those that an assumption gives', () => {
+    expect(row('Values typed in blocks')).toMatch(/^Values typed in blocks\d+, without a basis in the register$/)
+    const [table] = all(page, element => element.tagName === 'table' && classed(element, 'typed'))
+    const rows = table ? all(table, element => element.tagName === 'tr') : []
+    const said = rows.map(textOf)
+    const count = rows.slice(1).reduce((sum, one) => sum + textOf(one.children.at(-1) as Element).split(', ').length, 0)
+    expect(row('Values typed in blocks')).toContain(`${count}, without`)
+    expect(said.find(text => text.includes('pit') && text.includes('4.7'))).toContain('m')
+    expect(said.some(text => text.includes('thrust') && text.includes('600'))).toBe(true)
+    // the short span is an assumption's value
+    expect(said.some(text => text.includes('3.4'))).toBe(false)
+    const links = rows.slice(1).flatMap(one => all(one, element => element.tagName === 'a'))
+    expect(links).toHaveLength(rows.length - 1)
   })
   it('always carries the caution', () => {
     expect(textOf(page)).toContain('for review by a licensed engineer under the local code')

@@ -26,6 +26,16 @@ export function smallPackage(more: Partial<Made> = {}): PackageModel {
   })
 }
 
+export const pitInputs = {
+  soil: 'type B',
+  depth: '4.7 m',
+  plan_length: '8.6 m',
+  plan_width: '5.2 m',
+  working_space: '0.8 m',
+  swell: '0.25',
+  shrinkage: '0.1',
+}
+
 export const smallBlocks = () => [
   assume('site', {
     water_depth: {
@@ -46,15 +56,7 @@ export const smallBlocks = () => [
     edges: 'two adjacent edges discontinuous',
     corners: 'held down',
   }),
-  calc('battered-pit', 'pit', {
-    soil: 'type B',
-    depth: '4.7 m',
-    plan_length: '8.6 m',
-    plan_width: '5.2 m',
-    working_space: '0.8 m',
-    swell: '0.25',
-    shrinkage: '0.1',
-  }),
+  calc('battered-pit', 'pit', pitInputs),
   work('thrust', [
     ['e', 'roof.M_x_mid / (600 kN/m) to mm', 'eccentricity of the thrust'],
     ['k', 'site.wall / 6', 'edge of the middle third'],
