@@ -76,13 +76,14 @@ function defaultText({ default: preset, optional }: QuantityInput): string {
   return optional ? 'not considered' : required
 }
 
-function rangeText({ above, below, least, most, usual }: QuantityInput): string {
+function rangeText({ above, below, least, most, usual, when }: QuantityInput): string {
   return [
     above === undefined ? '' : `above ${above}`,
     least === undefined ? '' : `at least ${least}`,
     below === undefined ? '' : `below ${below}`,
     most === undefined ? '' : `at most ${most}`,
     usual ? `usually ${usual[0]} to ${usual[1]}` : '',
+    when ? `only where ${conditionText(when)}` : '',
   ]
     .filter(part => part !== '')
     .join(', ')

@@ -6,7 +6,7 @@ import { planWithLimits } from './plan-limits.ts'
 import { planRanges } from './plan-ranges.ts'
 import { planSecond } from './plan-second.ts'
 import { gatherRows } from './plan-steps.ts'
-import type { PlannedFormula, PlannedGiven, PlannedInput } from './plan-types.ts'
+import type { Judged, PlannedFormula, PlannedGiven, PlannedInput } from './plan-types.ts'
 
 /** Plans one calc block whose inputs are all ready: its given values, limits, steps, second method and cautions. */
 export function planModule(draft: Draft, definition: Extract<Definition, { kind: 'module' }>): void {
@@ -107,10 +107,12 @@ function takeField(
     stage.all.set(entity.name, entity)
     if (line) lines.push(line)
     const { symbol, place } = entity
+    const idle = input.kind === 'quantity' && input.when !== undefined && !isTrue(judge(stage, input.when))
+    if (idle && planned.taken) return
     given.push({
       name: entity.name,
       symbol,
-      says: input.says,
+      says: idle ? `${input.says}: no part in this calculation` : input.says,
       value: entity,
       taken: planned.taken,
       ...(planned.taken && input.kind === 'quantity' && input.source ? { source: input.source } : {}),
@@ -134,6 +136,8 @@ function takeField(
     })
   }
 }
+
+const isTrue = (judged: Judged): boolean => 'known' in judged && judged.known
 
 /** Words by outside name: `edges`; a row's as `material_2`. */
 function wordsOf(scope: Scope): ReadonlyMap<string, string> {

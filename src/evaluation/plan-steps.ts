@@ -1,4 +1,15 @@
-import type { CarriedStep, EachStep, FormulaStep, PairsStep, Step, TakeStep, WhenStep } from '../modules/module.ts'
+import type {
+  CarriedStep,
+  Condition,
+  EachStep,
+  FormulaStep,
+  Input,
+  Module,
+  PairsStep,
+  Step,
+  TakeStep,
+  WhenStep,
+} from '../modules/module.ts'
 import { newSlot, pushOp, pushValue } from './draft.ts'
 import {
   addLine,
@@ -17,7 +28,7 @@ import {
 import { planCheck } from './plan-check.ts'
 import { planLook } from './plan-look.ts'
 import { planSolve } from './plan-solve.ts'
-import type { Entity, PlannedFormula } from './plan-types.ts'
+import type { Entity, PlannedBranch, PlannedFormula } from './plan-types.ts'
 import { stepByStep } from './step-by-step.ts'
 
 /** Plans steps in the order of the book: each proved, given its slot, its line and what to do when numbers are known. */
@@ -188,10 +199,7 @@ function planWhen(stage: Stage, step: WhenStep): void {
     const holds = 'known' in judged && judged.known
     const side = holds ? step.yes : step.no
     if (side.length === 0) return
-    const because =
-      'given' in condition
-        ? `\`${condition.given}\` is ${holds ? 'given' : 'not given'}`
-        : `\`${condition.choice}\` is ${wordIn(stage.scope, condition.choice)}`
+    const because = chosenWords(stage, condition, holds)
     const by = inputKey(stage, 'given' in condition ? condition.given : condition.choice)
     // One word of several: only the one that holds is worth a line.
     const asksOn = !holds && side.every(next => next.kind === 'when' && 'choice' in next.condition)
@@ -200,14 +208,38 @@ function planWhen(stage: Stage, step: WhenStep): void {
     planSteps(stage, side)
     return
   }
-  if (says === undefined) throw moduleFault(stage, `the branch on \`${condition.formula}\` says nothing`)
+  if (says === undefined && !isChecked(stage, condition.formula))
+    throw moduleFault(stage, `the branch on \`${condition.formula}\` says nothing`)
   const test = truthOf(stage, condition.formula)
   const yes = guardedBy(stage, test.slot, 1)
   const no = guardedBy(stage, test.slot, 0)
   const sides = [yes, no].flatMap(side => side.guards.slice(guards.length))
-  addLine(stage, { kind: 'branch', test: { ...test, sides }, guards, says, place, ...rows })
+  const line: PlannedBranch = { kind: 'branch', test: { ...test, sides }, guards, says: says ?? '', place, ...rows }
+  // One that says nothing is judged and not printed.
+  if (says === undefined) stage.draft.trail.push(line)
+  else addLine(stage, line)
   planSteps(yes, step.yes)
   planSteps(no, step.no)
+}
+
+/** Whether a check of the same comparison stands before in these steps: its verdict tells which side follows. */
+const isChecked = ({ lines }: Stage, formula: string): boolean =>
+  lines.some(line => line.kind === 'check' && line.formula.text === formula)
+
+/** What the author chose, in the words of the input: `how the roof holds the wall: pinned`. */
+function chosenWords(
+  { module, scope }: Stage,
+  condition: Exclude<Condition, { readonly formula: string }>,
+  holds: boolean,
+): string {
+  const name = 'given' in condition ? condition.given : condition.choice
+  const says = inputOf(module, name)?.says ?? name
+  return `${says}: ${'given' in condition ? (holds ? 'given' : 'not given') : wordIn(scope, name)}`
+}
+
+function inputOf({ inputs }: Module, name: string): Input | undefined {
+  const fields = Object.values(inputs).flatMap(input => (input.kind === 'list' ? [input.fields[name]] : []))
+  return inputs[name] ?? fields.find(field => field !== undefined)
 }
 
 /** The same stage, evaluated only where the truth in a slot is `is`. */

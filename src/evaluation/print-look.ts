@@ -31,9 +31,9 @@ export function printLook(context: PrintContext, line: PlannedLook, base: Base):
     symbol: gives.symbol,
     title: table.title,
     status: table.status,
-    rowAxis: axisOf(context, { axis: table.row, key: line.rowKey, at: found.row }),
+    rowAxis: axisOf(context, { axis: table.row, key: line.rowKey, at: found.row, interpolations }),
     ...(table.column && line.columnKey !== undefined
-      ? { columnAxis: axisOf(context, { axis: table.column, key: line.columnKey, at: found.column }) }
+      ? { columnAxis: axisOf(context, { axis: table.column, key: line.columnKey, at: found.column, interpolations }) }
       : {}),
     corners,
     unit: tableUnit,
@@ -59,13 +59,25 @@ function inOther(context: PrintContext, gives: Entity, own: Shown): Shown {
   return result
 }
 
-function axisOf(context: PrintContext, about: { axis: Axis; key: number | Entity; at: Position }): LookedAxis {
+interface OfAxis {
+  readonly axis: Axis
+  readonly key: number | Entity
+  readonly at: Position
+  readonly interpolations: readonly Interpolated[]
+}
+
+/** The key has the digits that the interpolation puts in. */
+function axisOf(context: PrintContext, about: OfAxis): LookedAxis {
   const { axis, key, at } = about
   const titles = axis.kind === 'words' ? (axis.titles ?? axis.keys) : axis.keys
   const base = { says: axis.says, lower: titles[at.lower] ?? '', upper: titles[at.upper] ?? '' }
   if (typeof key === 'number') return { ...base, key: titles[key] ?? '' }
   const unit = axis.kind === 'numbers' && axis.unit ? { unit: unitOf(axis.unit) } : {}
-  return { ...base, ...unit, key: printedOf(context, key) }
+  const own = printedOf(context, key)
+  const put = about.interpolations
+    .map(({ working }) => working.operands.get('x'))
+    .find(x => x !== undefined && 'shown' in x && own.to !== undefined && x.to === own.to)
+  return { ...base, ...unit, key: put && 'shown' in put ? { ...own, shown: put.shown } : own }
 }
 
 interface About {

@@ -43,12 +43,15 @@ export class LineReach {
   private readonly slots: Float64Array
   private readonly values: readonly number[]
   private readonly figures: number[]
+  /** For each operand the first of the same value in the same unit: what stands twice in a line stands in the same digits. */
+  private readonly firsts: readonly number[]
 
   constructor(input: LineInput) {
     this.input = input
     this.slots = input.slots.slice()
     this.values = input.operands.map(({ slot, unit }) => inUnit(input.slots[slot] ?? Number.NaN, unit))
     this.figures = input.operands.map(() => input.figures)
+    this.firsts = this.values.map((_, i) => this.values.findIndex((_, other) => this.isTwin(i, other)))
     this.result = this.evaluated()
   }
 
@@ -75,7 +78,7 @@ export class LineReach {
     let next: number | undefined
     for (const [i, contribution] of contributions.entries())
       if (this.canRise(i, contribution) && this.goesBefore(i, { next, contributions })) next = i
-    if (next !== undefined) this.figures[next] = (this.figures[next] ?? 0) + 1
+    if (next !== undefined) this.figures[this.firsts[next] ?? next] = this.figuresOf(next) + 1
     return next !== undefined
   }
 
@@ -103,7 +106,7 @@ export class LineReach {
   }
 
   private canRise(i: number, contribution: number): boolean {
-    return contribution > 0 && (this.figures[i] ?? mostFigures) < mostFigures
+    return contribution > 0 && this.figuresOf(i) < mostFigures
   }
 
   private goesBefore(
@@ -112,13 +115,27 @@ export class LineReach {
   ): boolean {
     if (next === undefined) return true
     const [a = 0, b = 0] = [contributions[i], contributions[next]]
-    return a > b || (a === b && (this.figures[i] ?? 0) < (this.figures[next] ?? 0))
+    return a > b || (a === b && this.figuresOf(i) < this.figuresOf(next))
   }
 
   private digitsAt(i: number): string {
-    return (
-      this.input.operands[i]?.digits ?? digitsOf(this.values[i] ?? Number.NaN, this.figures[i] ?? this.input.figures)
-    )
+    return this.exactAt(i) ?? digitsOf(this.values[i] ?? Number.NaN, this.figuresOf(i))
+  }
+
+  /** The exact digits of an operand or of its twin. */
+  private exactAt(i: number): string | undefined {
+    const own = this.input.operands[i]?.digits
+    return own ?? this.input.operands.find(({ digits }, other) => digits !== undefined && this.isTwin(i, other))?.digits
+  }
+
+  private isTwin(i: number, other: number): boolean {
+    const [one, two] = [this.values[i] ?? Number.NaN, this.values[other] ?? Number.NaN]
+    const sameUnit = this.input.operands[i]?.unit.text === this.input.operands[other]?.unit.text
+    return i === other || (sameUnit && Math.abs(one - two) <= 1e-12 * Math.abs(one))
+  }
+
+  private figuresOf(i: number): number {
+    return this.figures[this.firsts[i] ?? i] ?? this.input.figures
   }
 
   private contributions(): readonly number[] {
@@ -129,7 +146,7 @@ export class LineReach {
   private contribution(i: number): number {
     const digits = this.digitsAt(i)
     if (this.input.operands[i]?.digits !== undefined || isWritten(digits, this.values[i] ?? 0)) return 0
-    const half = lastPlace(digits, this.figures[i]) / 2
+    const half = lastPlace(digits, this.figuresOf(i)) / 2
     return Math.max(this.change(i, half), this.change(i, -half))
   }
 

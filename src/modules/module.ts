@@ -33,6 +33,8 @@ export interface QuantityInput {
   readonly default?: string
   /** The author may leave it out; then `when({ given: name })` is false and no step may use it elsewhere. */
   readonly optional?: true
+  /** It has a part only with these words of a choice before it. Elsewhere its default is not shown, and a value given is marked. */
+  readonly when?: { readonly choice: string; readonly is: readonly string[] }
   readonly source?: Citation
 }
 
@@ -141,7 +143,8 @@ export interface WhenStep {
   readonly condition: Condition
   /**
    * Says what the condition means, for print: `the wall is below the water level`. Without it the branch has no line: for a choice or
-   * an optional input, which the list of given values shows, where an earlier line or the steps themselves tell what was chosen.
+   * an optional input, which the list of given values shows, where an earlier line or the steps themselves tell what was chosen; for
+   * numbers, where a check of the same comparison stands before. Over a choice it reads true of the side `yes` and is printed only there.
    */
   readonly says?: string
   readonly yes: readonly Step[]

@@ -228,6 +228,16 @@ describe('chooseDigits: traps', () => {
     expect(figuresOf(digits.operands[0]!)).toBe(4)
   })
 
+  test('chooseDigits: one value under two names has one set of digits, the exact one where there is one', () => {
+    const same = { h: { value: 4.23456789, unit: 'm' }, z: { value: 4.23456789, unit: 'm' } }
+    const [h, z] = choose('h^3 - z', same).operands
+    expect(z).toBe(h)
+    const exact = { ...same, h: { value: 4.2, unit: 'm', digits: '4.2' }, z: { value: 4.2, unit: 'm' } }
+    expect(choose('h * z', exact).operands).toEqual(['4.2', '4.2'])
+    const apart = { h: { value: 4.2, unit: 'm', digits: '4.2' }, z: { value: 4.2001, unit: 'm' } }
+    expect(choose('h * z', apart).operands).toEqual(['4.2', '4.200'])
+  })
+
   test('chooseDigits: (b) floor and ceil: the printed operand takes the same step', () => {
     for (const value of [2.99996, 3.00004, 7.999951, 1.00049999]) {
       for (const fn of ['floor', 'ceil', 'round']) {

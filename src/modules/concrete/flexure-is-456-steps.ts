@@ -81,7 +81,6 @@ export const capacitySteps: readonly Step[] = [
   when(
     { formula: 'x_u <= x_max' },
     {
-      says: 'the section is under-reinforced',
       yes: [
         step('M_n', '0.87 * f_y * A_st * d * (1 - A_st * f_y / (width * d * f_ck))', {
           says: 'moment that the strip carries',

@@ -64,8 +64,14 @@ export const raftReaction = defineModule({
   },
   steps: [
     each('loads', [
-      step('M_x', '(permanent + live) * x', { says: 'moment about the centre, along the length', unit: momentUnit }),
-      step('M_y', '(permanent + live) * y', { says: 'moment about the centre, along the width', unit: momentUnit }),
+      step('M_x', '(permanent + live) * x', {
+        says: 'moment about the centre, along the length; nil on the centre line',
+        unit: momentUnit,
+      }),
+      step('M_y', '(permanent + live) * y', {
+        says: 'moment about the centre, along the width; nil on the centre line',
+        unit: momentUnit,
+      }),
     ]),
     step('A_r', 'raft_length * raft_width', { says: 'area of the raft', unit: { SI: 'm^2', US: 'ft^2' } }),
     step('W_r', 'A_r * raft_thickness * concrete_weight', { says: 'weight of the raft', unit: forceUnit }),

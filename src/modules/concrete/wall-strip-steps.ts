@@ -14,6 +14,7 @@ const fixedEnd = cite('statics', 'fixed-end moments of a prismatic beam')
 
 const topFixed = { choice: 'top', is: ['fixed'] }
 const topPinned = { choice: 'top', is: ['pinned'] }
+const topFree = { choice: 'top', is: ['free'] }
 const baseFixed = { choice: 'base', is: ['fixed'] }
 
 /** Steps that only a strip with a fixed top needs: the second moment of the load. */
@@ -121,7 +122,7 @@ export const endSteps: readonly Step[] = [
           when(topPinned, {
             says: 'the base is fixed and the top pinned: a propped strip',
             yes: propped,
-            no: cantilever,
+            no: [when(topFree, { says: 'the base is fixed and the top free: a cantilever', yes: cantilever })],
           }),
         ],
       }),
@@ -130,7 +131,13 @@ export const endSteps: readonly Step[] = [
       when(topFixed, {
         says: 'the base is pinned and the top fixed',
         yes: pinnedBaseFixedTop,
-        no: [when(topPinned, { says: 'base and top are pinned', yes: pinnedBoth, no: falls })],
+        no: [
+          when(topPinned, {
+            says: 'base and top are pinned',
+            yes: pinnedBoth,
+            no: [when(topFree, { says: 'the base is pinned and the top free: it cannot stand', yes: falls })],
+          }),
+        ],
       }),
     ],
   }),
@@ -182,16 +189,13 @@ const above: readonly Step[] = [
 
 /** The largest moment between the ends, where the shear is nil. */
 export const spanSteps: readonly Step[] = [
-  when(
-    { choice: 'top', is: ['free'] },
-    {
-      yes: [
-        step('z_m', '0 m', { says: 'the shear is nil at the free top only', unit: depth }),
-        noMoment('M_span', 'no sagging moment in a cantilever'),
-      ],
-      no: above,
-    },
-  ),
+  when(topFree, {
+    yes: [
+      step('z_m', '0 m', { says: 'the shear is nil at the free top only', unit: depth }),
+      noMoment('M_span', 'no sagging moment in a cantilever'),
+    ],
+    no: above,
+  }),
 ]
 
 /** What the wall carries down at its base, from the least that the roof puts on it. */
