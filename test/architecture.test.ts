@@ -75,6 +75,8 @@ const homes: Readonly<Record<string, readonly string[]>> = {
   'tar-fs': ['sheets/pdf'],
   'fastest-levenshtein': ['diagnostic'],
   commander: ['command'],
+  diff: ['command'],
+  'pdfjs-dist': ['sheets/pdf'],
   picocolors: ['command'],
   'node:fs': ['command', 'sheets'],
   'node:fs/promises': ['command', 'sheets'],

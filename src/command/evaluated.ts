@@ -22,8 +22,12 @@ export interface Evaluated {
 
 /** Reads a file and takes it through every stage short of the page. */
 export async function evaluateFile(path: string): Promise<Evaluated> {
-  const bytes = await readInput(path)
-  const notebook = readNotebookBytes(bytes, { path: path === '-' ? 'standard input' : path })
+  return evaluateBytes(await readInput(path), path === '-' ? 'standard input' : path)
+}
+
+/** The same for the bytes of a notebook. */
+export function evaluateBytes(bytes: Uint8Array, path: string): Evaluated {
+  const notebook = readNotebookBytes(bytes, { path })
   const results = evaluate(plan(notebook, catalogue))
   const workings = makeWorkings(results)
   const { diagnostics } = workings

@@ -63,7 +63,7 @@ function factsOf({ version, command, draft, paper, date }: TextOptions, browser:
     draft,
     paper,
     ...(date ? { date: date.toISOString() } : {}),
-    ...(browser ? { browser } : {}),
+    ...(browser ? { browser: { name: browser.name, version: browser.version, pinned: browser.pinned } } : {}),
   }
 }
 

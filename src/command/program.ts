@@ -1,13 +1,14 @@
 import { Command, CommanderError, Option } from 'commander'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import type { IssueOptions } from './issue-options.ts'
+import type { ProveOptions } from './prove.ts'
 import type { Surroundings } from './surroundings.ts'
 import type { TickOptions } from './tick.ts'
 import type { TraceOptions } from './trace-options.ts'
 import type { VaryOptions } from './vary-options.ts'
 
 const notes = `
-Exit status: 0 all is well, 1 the notebook has errors, 2 called wrongly, 3 a check is not satisfied,
+Exit status: 0 all is well, 1 the notebook has errors or the package differs, 2 called wrongly, 3 a check is not satisfied,
 4 the package could not be written, 70 a fault of the program itself.
 Results are for review by a licensed engineer under the local code.`
 
@@ -133,6 +134,17 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     .addHelpText('after', '\nExample: undercroft tick shelter/shelter.md')
     .action(async (file: string, steps: string[], options: TickOptions) =>
       done(await (await import('./tick.ts')).tick(around, file, { steps, options })),
+    )
+
+  program
+    .command('prove')
+    .argument('<package>', 'a PDF or HTML file that `issue` wrote')
+    .addOption(new Option('--browser <path>', 'the Chromium to print with').env('UNDERCROFT_BROWSER'))
+    .addOption(format(['text', 'json'], 'text'))
+    .description('whether an issued package is what its attached notebook gives')
+    .addHelpText('after', '\nExample: undercroft prove out/shelter.pdf')
+    .action(async (file: string, options: ProveOptions) =>
+      done(await (await import('./prove.ts')).prove(around, file, options)),
     )
 
   return program

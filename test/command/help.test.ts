@@ -2,14 +2,16 @@ import { describe, expect, it } from 'vitest'
 import { folderWith } from './notebooks.ts'
 import { undercroft } from './run-undercroft.ts'
 
-const names = ['start', 'check', 'issue', 'results', 'trace', 'vary', 'modules', 'tick']
+const names = ['start', 'check', 'issue', 'results', 'trace', 'vary', 'modules', 'tick', 'prove']
 
 describe('help', () => {
   it('lists every command and what each exit status means', async () => {
     const { status, stdout, stderr } = await undercroft(['--help'], { cwd: folderWith() })
     expect([status, stderr]).toEqual([0, ''])
     expect([...stdout.matchAll(/^ {2}(\w+) (?:\[|<)/gm)].map(found => found[1])).toEqual([...names, 'help'])
-    expect(stdout).toContain('0 all is well, 1 the notebook has errors, 2 called wrongly, 3 a check is not satisfied')
+    expect(stdout).toContain(
+      '0 all is well, 1 the notebook has errors or the package differs, 2 called wrongly, 3 a check is not satisfied',
+    )
   })
 
   it('has one example a command, and they run as printed, one after another', async () => {

@@ -1,0 +1,82 @@
+import { readPdf } from '../sheets/pdf/index.ts'
+import { exitStatus } from './exit-status.ts'
+import type { IssueFacts } from './package-attachments.ts'
+import { Stopped } from './stopped.ts'
+
+/** An issued package taken apart. */
+export interface ReadPackage {
+  readonly kind: 'PDF' | 'HTML'
+  readonly bytes: Uint8Array
+  /** Name and bytes of the attached notebook. */
+  readonly name: string
+  readonly notebook: Uint8Array
+  readonly results: string
+  readonly facts: IssueFacts
+  /** The pieces of text of each page; the HTML is one page. */
+  readonly pages: readonly (readonly string[])[]
+}
+
+/** Takes an issued package apart. Refuses what is no package, or carries no notebook. */
+export async function readPackage(path: string, bytes: Uint8Array): Promise<ReadPackage> {
+  const isPdf = Buffer.from(bytes.subarray(0, 1024)).includes('%PDF-')
+  const read = isPdf ? await readPdf(bytes) : readHtml(Buffer.from(bytes).toString('utf8'))
+  if (!read) throw noPackage(path, 'it cannot be read as a PDF')
+  const { pages, attachments } = read
+  const [results, issued] = ['results.json', 'issue.json'].map(name => attachments.get(name))
+  const source = [...attachments].find(([name]) => name !== 'results.json' && name !== 'issue.json')
+  if (!source || !results || !issued)
+    throw noPackage(path, 'it does not carry its notebook, its results and how it was issued')
+  const facts = factsOf(path, Buffer.from(issued).toString('utf8'))
+  const [name, notebook] = source
+  return {
+    kind: isPdf ? 'PDF' : 'HTML',
+    bytes,
+    name,
+    notebook,
+    results: Buffer.from(results).toString('utf8'),
+    facts,
+    pages,
+  }
+}
+
+const noPackage = (path: string, why: string): Stopped =>
+  new Stopped(
+    exitStatus.called,
+    `\`${path}\` is no package that can be proved: ${why}`,
+    'Name a PDF or HTML file that `undercroft issue` wrote',
+  )
+
+function factsOf(path: string, text: string): IssueFacts {
+  const facts = parsed(text)
+  const { format, command, tool, paper, draft, date } = facts
+  const well = format === 1 && typeof command === 'string' && typeof tool === 'string' && typeof draft === 'boolean'
+  const dated = date === undefined || (typeof date === 'string' && !Number.isNaN(Date.parse(date)))
+  if (!well || !dated || (paper !== 'A4' && paper !== 'letter'))
+    throw noPackage(path, 'how it was issued cannot be read')
+  return facts as unknown as IssueFacts
+}
+
+function parsed(text: string): Record<string, unknown> {
+  try {
+    return Object(JSON.parse(text)) as Record<string, unknown>
+  } catch {
+    return {}
+  }
+}
+
+/** Text and attachments of the HTML, read from its characters: attachments are links that hold their file. */
+function readHtml(html: string): Pick<ReadPackage, 'pages'> & { attachments: ReadonlyMap<string, Uint8Array> } {
+  const links = html.matchAll(
+    /<a class="attachment" href="data:[\w/+.-]+;base64,([A-Za-z0-9+/=]*)" download="([^"]*)">/g,
+  )
+  const attachments = new Map([...links].map(([, data = '', name = '']) => [name, Buffer.from(data, 'base64')]))
+  return { attachments, pages: [htmlText(html)] }
+}
+
+/** The pieces of text of an HTML file, whatever stands in its tags left aside. */
+export const htmlText = (html: string): readonly string[] =>
+  html
+    .replace(/<style>[\s\S]*?<\/style>/g, '')
+    .split(/<[^>]*>/)
+    .map(piece => piece.trim())
+    .filter(piece => piece !== '')
