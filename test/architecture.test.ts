@@ -74,6 +74,7 @@ const homes: Readonly<Record<string, readonly string[]>> = {
   '@sparticuz/chromium': ['sheets/pdf'],
   'tar-fs': ['sheets/pdf'],
   'fastest-levenshtein': ['diagnostic'],
+  'pure-rand': ['study'],
   commander: ['command'],
   diff: ['command'],
   'pdfjs-dist': ['sheets/pdf'],
