@@ -1,12 +1,12 @@
 import { diagnosticData } from '../diagnostic/diagnostic-data.ts'
 import { printable } from '../diagnostic/printable.ts'
+import { shownWords } from '../evaluation/shown-words.ts'
 import type { CheckLine, Workings } from '../evaluation/workings.ts'
 import { columns } from './columns.ts'
 import { countOf, plural } from './count-of.ts'
 import { type Evaluated, evaluateFile } from './evaluated.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { sayDiagnostics } from './say-diagnostics.ts'
-import { shownWords } from './shown-words.ts'
 import { Stopped } from './stopped.ts'
 import type { Terminal } from './terminal.ts'
 

@@ -1,6 +1,6 @@
-import { realpath } from 'node:fs/promises'
 import { basename, dirname, extname, join } from 'node:path'
 import { exitStatus } from './exit-status.ts'
+import { isSame } from './is-same.ts'
 import { Stopped } from './stopped.ts'
 
 /** Where a package is written. */
@@ -25,9 +25,4 @@ export async function packageFiles(
         'Give the notebook the ending `.md`, or name another folder with `--out FOLDER`',
       )
   return files
-}
-
-async function isSame(path: string, file: string): Promise<boolean> {
-  const [one, other] = await Promise.all([path, file].map(each => realpath(each).catch(() => undefined)))
-  return one !== undefined && one === other
 }

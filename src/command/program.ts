@@ -83,6 +83,16 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     )
 
   program
+    .command('text')
+    .argument('<file>', 'a notebook; - reads standard input')
+    .option('--out <file>', 'where to write; standard output when left out')
+    .description('the notebook with its answers filled in, as Markdown that reads well on a code host')
+    .addHelpText('after', '\nExample: undercroft text shelter/shelter.md --out shelter/filled.md')
+    .action(async (file: string, options: { out?: string }) =>
+      done(await (await import('./text.ts')).text(around, file, options)),
+    )
+
+  program
     .command('trace')
     .argument('<file>', 'a notebook; - reads standard input')
     .argument('<name>', 'a value, `block.name`, or the number of a step, a check or an assumption')

@@ -5,6 +5,8 @@ import { type Doing, progressLine } from './progress-line.ts'
 /** Where a command writes: the answer, and everything else. */
 export interface Terminal {
   readonly answer: (text: string) => void
+  /** The answer as it is, without a line ending of ours. */
+  readonly exactly: (text: string) => void
   readonly say: (text: string) => void
   /** Says what is being done, where that takes over a second and somebody watches. */
   readonly doing: Doing
@@ -36,6 +38,10 @@ export function terminalOf({ stdout, stderr, lost }: Streams, variables: Variabl
     }
   return {
     answer: after(print),
+    exactly: text => {
+      done()
+      print(text)
+    },
     say: after(say),
     doing,
     done,

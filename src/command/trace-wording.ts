@@ -1,6 +1,5 @@
+import { shownWords } from '../evaluation/shown-words.ts'
 import type { TraceNode } from '../evaluation/trace-types.ts'
-import { plainNumber } from '../quantity/number-print.ts'
-import { unitText } from '../quantity/unit.ts'
 import { wrapped } from './wrapped.ts'
 
 /** What the words of a trace need to know. */
@@ -38,7 +37,7 @@ export function headOf(node: TraceNode): string {
 
 function valueText({ value }: TraceNode): string {
   if (value === undefined || typeof value === 'string') return value ?? ''
-  return `${plainNumber(value.digits)} ${unitText(value.unit)}`.trim()
+  return shownWords(value)
 }
 
 /** What it means, its formula, its source, what else must be known, and where it stands. */

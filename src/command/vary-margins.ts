@@ -1,5 +1,6 @@
 import { basename } from 'node:path'
 import { printable } from '../diagnostic/printable.ts'
+import { shownWords } from '../evaluation/shown-words.ts'
 import { findMargins } from '../study/margins.ts'
 import {
   type ShownCheck,
@@ -11,7 +12,6 @@ import {
 import { columns } from './columns.ts'
 import { plural } from './count-of.ts'
 import type { Evaluated } from './evaluated.ts'
-import { shownWords } from './shown-words.ts'
 import type { Surroundings } from './surroundings.ts'
 import type { VaryOptions } from './vary-options.ts'
 

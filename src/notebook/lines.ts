@@ -41,6 +41,13 @@ export function lineBounds(lines: Lines, index: number): { readonly start: numbe
   return { start, end: Math.max(start, end) }
 }
 
+/** Returns the author's own line ending after a line; after the last line of all, that of the line before. */
+export function lineEnding(lines: Lines, index: number): string {
+  const next = lines.starts[index + 1]
+  if (next !== undefined) return lines.text.slice(lineBounds(lines, index).end, next)
+  return index > 0 ? lineEnding(lines, index - 1) : '\n'
+}
+
 /** Returns the place of a stretch of the text; what goes on past the end of its first line is left out. */
 export function placeOf(lines: Lines, from: number, to: number = from): Place {
   const offset = Math.max(byteOrderMark(lines.text), Math.min(from, lines.text.length))

@@ -1,6 +1,6 @@
 import type { Code } from 'mdast'
 import { type InnerText, innerText } from './inner-text.ts'
-import { type Lines, lineBounds, lineIndex, writtenAt } from './lines.ts'
+import { type Lines, lineBounds, lineEnding, lineIndex, writtenAt } from './lines.ts'
 import { nodeSpan } from './node-span.ts'
 import type { Written } from './types.ts'
 
@@ -35,13 +35,6 @@ export function readFence(node: Code, lines: Lines): Fence | undefined {
     head,
     asTyped,
   }
-}
-
-/** The author's own line ending after a line; after the last line of all, that of the line before. */
-function lineEnding(lines: Lines, index: number): string {
-  const next = lines.starts[index + 1]
-  if (next !== undefined) return lines.text.slice(lineBounds(lines, index).end, next)
-  return index > 0 ? lineEnding(lines, index - 1) : '\n'
 }
 
 const valueLines = ({ value }: Code): number => (value === '' ? 0 : value.split(/\r\n|\r|\n/).length)
