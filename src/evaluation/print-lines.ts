@@ -1,3 +1,4 @@
+import { isNought } from '../formula/bare-unit.ts'
 import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
 import type { Base } from './line-base.ts'
@@ -63,6 +64,8 @@ function formulaLine(context: PrintContext, line: PlannedFormula, base: Base): F
 /** The result of a line that is only a number or only a name: the same characters, exact where they were exact. */
 function handedOn(context: PrintContext, { formula, gives }: PlannedFormula): Shown | undefined {
   const literal = literalOf(formula.tree)
+  if (literal && isNought({ text: literal.digits, unit: literal.unit }) && gives.unit.offset === undefined)
+    return { digits: '0', unit: gives.unit, exact: true }
   if (literal)
     return literal.unit.text === gives.unit.text
       ? { digits: typedDigits(literal.digits), unit: gives.unit, exact: true }

@@ -1,7 +1,7 @@
 import { spokenNumber, typedDigits } from '../quantity/number-print.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
 import { unitSpoken } from '../quantity/unit.ts'
-import { staysInLine } from './bare-unit.ts'
+import { staysInLine, unitOfLiteral } from './bare-unit.ts'
 import { symbolSpoken } from './symbol.ts'
 import type { Comparison, Formula, FunctionName, Node } from './types.ts'
 
@@ -20,7 +20,7 @@ export function spokenSymbols(formula: Formula, symbolOf: (name: string) => stri
   const name = (each: string): string => symbolSpoken(symbolOf(each) ?? each)
   return speak(formula.tree, {
     name,
-    quantity: ({ text, unit }) => measured(typedDigits(text), unit),
+    quantity: node => literal(node, false),
     unit: unitSpoken,
     list: each => `the sum of all ${name(each)}`,
     members: each => [name(each)],
@@ -41,8 +41,7 @@ export function spokenNumbers(
   }
   return speak(formula.tree, {
     name: name => values(name)[0] ?? symbolSpoken(name),
-    quantity: ({ text, unit }) =>
-      bare && !staysInLine(unit) ? spokenNumber(typedDigits(text)) : measured(typedDigits(text), unit),
+    quantity: node => literal(node, bare),
     unit: unit => (bare ? '' : unitSpoken(unit)),
     list: name => (values(name).length ? grouped(values(name).join(' plus ')) : '0'),
     members: values,
@@ -54,6 +53,11 @@ export const spokenShown = (shown: Shown): string => measured(shown.digits, show
 
 const measured = (digits: string, unit: Unit): string =>
   [spokenNumber(digits), unitSpoken(unit)].filter(Boolean).join(' ')
+
+function literal(node: Extract<Node, { kind: 'quantity' }>, bare: boolean): string {
+  const unit = unitOfLiteral(node, bare)
+  return unit ? measured(typedDigits(node.text), unit) : spokenNumber(typedDigits(node.text))
+}
 
 const grouped = (words: string): string => `open bracket ${words} close bracket`
 

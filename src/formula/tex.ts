@@ -1,7 +1,7 @@
 import { texNumber, typedDigits } from '../quantity/number-print.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
 import { standsClose, unitTex } from '../quantity/unit.ts'
-import { unitInLine } from './bare-unit.ts'
+import { unitInLine, unitOfLiteral } from './bare-unit.ts'
 import { atLeast, atom, behind, bracketed, joined, type Piece, strengths } from './piece.ts'
 import { readingTex, readSymbol, type SymbolReading, withIndex } from './symbol.ts'
 import { type Leaves, texTree, unitPiece } from './tex-tree.ts'
@@ -30,7 +30,7 @@ export function texSymbols(formula: Formula, symbolOf: SymbolOf): string {
     members: name => [symbolPiece(reading(name))],
     unit: unitPiece,
     overUnit: node => overUnit(node, each => symbolPiece(reading(each))),
-    quantity: node => numberPiece(typedDigits(node.text), node.unit),
+    quantity: node => numberPiece(typedDigits(node.text), unitOfLiteral(node, false)),
     dot: '\\cdot',
   }).tex
 }
@@ -49,7 +49,7 @@ export function texNumbers(formula: Formula, shownOf: ShownOf, { bare }: { reado
     members: values,
     unit: node => (bare ? unity : unitPiece(node)),
     overUnit: node => (bare ? undefined : numberOverUnit(node, { formula, shownOf })),
-    quantity: node => numberPiece(typedDigits(node.text), unitInLine(node.unit, bare)),
+    quantity: node => numberPiece(typedDigits(node.text), unitOfLiteral(node, bare)),
     dot: '\\times',
   }).tex
 }

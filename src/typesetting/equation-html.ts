@@ -1,6 +1,7 @@
 import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { FormulaLine, Substitution } from '../evaluation/workings.ts'
+import { isNought } from '../formula/bare-unit.ts'
 import { spokenShown } from '../formula/spoken.ts'
 import { texShown } from '../formula/tex.ts'
 import { typedDigits } from '../quantity/number-print.ts'
@@ -83,6 +84,7 @@ function linesOf(parts: Parts, layout: Layout & { readonly column: number }, set
 /** A number that is its own result is not said twice. */
 function isResult({ formula: { tree } }: Substitution, result: Shown): boolean {
   const digits = tree.kind === 'number' || tree.kind === 'quantity' ? typedDigits(tree.text) : undefined
+  if (tree.kind === 'quantity' && isNought(tree) && result.digits === '0') return true
   const unit = tree.kind === 'quantity' ? tree.unit.text : ''
   return digits === result.digits && unit === result.unit.text
 }

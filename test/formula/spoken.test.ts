@@ -29,6 +29,7 @@ describe('spoken', () => {
     ['a^-1', 'a to the power open bracket minus 1 close bracket'],
     ['sqrt(a)', 'the square root of a'],
     ['sqrt(a + b)', 'the square root of open bracket a plus b close bracket'],
+    ['max(0 m, a)', 'the greatest of open bracket 0, a close bracket'],
     ['min(a, 2 m)', 'the least of open bracket a, 2 metres close bracket'],
     ['sum(layers.n)', 'the sum of all n'],
     ['a <= b', 'a is at most b'],

@@ -86,6 +86,11 @@ describe('pencil proof: one line', () => {
     ['a negative result', '3 - 5.25', '\\mathbf{-2.25}'],
     ['a power of ten as result', '3.8 \\times 1000000', '\\mathbf{{3.800 \\times 10^{6}}}'],
     ['least of three', '\\min(3,\\ \\allowbreak 2,\\ \\allowbreak 5)', '\\mathbf{2}'],
+    [
+      'nought without a unit among lengths',
+      '\\max(0,\\ \\allowbreak {12\\;{\\mathrm{m}}} - {300\\;{\\mathrm{mm}}})',
+      '\\mathbf{11.7}\\;{\\mathrm{m}}',
+    ],
     ['natural and common logarithm', '\\ln(10) + \\log_{10}(1000)', '\\mathbf{5.303}'],
     ['per cent', '\\frac{754}{204000}', '\\mathbf{0.3696}\\;{\\%}'],
     [
@@ -110,6 +115,12 @@ describe('pencil proof: one line', () => {
   })
   it('a result in another unit does not close', () => {
     expect(line('{3\\;{\\mathrm{m}}}', '\\mathbf{3}\\;{\\mathrm{kN}}').failing[0]?.recomputed).toBe('another unit')
+  })
+  it('nought goes with every unit, no other bare number does', () => {
+    const put = (first: string) => `\\max(${first},\\ \\allowbreak {12\\;{\\mathrm{m}}})`
+    expect(line(put('0'), '\\mathbf{12}\\;{\\mathrm{m}}').closing).toBe(1)
+    expect(line(put('1'), '\\mathbf{12}\\;{\\mathrm{m}}').failing[0]?.recomputed).toContain('units that do not fit')
+    expect(line(put('0'), '\\mathbf{12}\\;{\\mathrm{kN}}').failing[0]?.recomputed).toBe('another unit')
   })
   it('closing noughts of a long whole number are place holders, of a short one figures', () => {
     expect(line('1250.3 \\times 10', '\\mathbf{12\\,500}').closing).toBe(1)

@@ -69,7 +69,7 @@ export const earthPressureCases: readonly PublishedCase[] = [
     id: 'ear-5',
     source: 'Ingold 1979, equations evaluated by hand',
     status: 'computed',
-    says: 'compaction pressure of a roller of 50 kN/m on fill of 18 kN/m^3, friction 30 degrees',
+    says: 'compaction pressure of a roller of 50 kN/m on fill of 18 kN/m³, friction 30 degrees',
     inputs: {
       state: 'active',
       layers: [{ thickness: '5 m', gamma: '18 kN/m^3', gamma_sat: '20 kN/m^3', phi: '30 deg' }],

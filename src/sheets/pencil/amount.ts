@@ -21,8 +21,8 @@ export const isPlain = (a: Amount): boolean => alike(a, bare(0))
 
 /** Refuses amounts of two kinds. */
 export function sum(a: Amount, b: Amount, sign: 1 | -1): Amount {
-  mustMatch(a, b)
-  return { value: a.value + sign * b.value, exponents: a.exponents, units: a.units || b.units }
+  const { exponents } = ofOneKind([a, b])
+  return { value: a.value + sign * b.value, exponents, units: a.units || b.units }
 }
 
 export function product(a: Amount, b: Amount): Amount {
@@ -43,9 +43,15 @@ export function raised(base: Amount, exponent: Amount): Amount {
 /** The same kind, another value. */
 export const revalued = (a: Amount, value: number): Amount => ({ ...a, value })
 
-/** Refuses amounts of two kinds. */
-export function mustMatch(a: Amount, b: Amount): void {
-  if (!alike(a, b)) throw new Unreadable('units that do not fit')
+/** Nought without a unit is nought of every kind. */
+const isNought = (a: Amount): boolean => a.value === 0 && !a.units && isPlain(a)
+
+/** One of the amounts, which tells the kind of all. Refuses amounts of two kinds, and none. */
+export function ofOneKind(amounts: readonly Amount[]): Amount {
+  const [kind = amounts[0], ...others] = amounts.filter(each => !isNought(each))
+  if (!kind) throw new Unreadable('a function of nothing')
+  if (!others.every(each => alike(kind, each))) throw new Unreadable('units that do not fit')
+  return kind
 }
 
 function joined(a: Amount, b: Amount, sign: 1 | -1): readonly number[] {

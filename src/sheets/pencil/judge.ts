@@ -1,4 +1,4 @@
-import { type Amount, mustMatch } from './amount.ts'
+import { type Amount, ofOneKind } from './amount.ts'
 import { done, type Hand, hand, seen, takes } from './hand.ts'
 import { type Mark, marksText, Unreadable } from './mark.ts'
 import { readSum } from './reckon.ts'
@@ -80,7 +80,7 @@ function sided(left: Amount, right: Amount, relation: Relation): Pick<Judged, 's
 
 /** Comparisons hold within a relative billionth, as the notebook's own do. */
 function compare(a: Amount, b: Amount, relation: Relation): boolean {
-  mustMatch(a, b)
+  ofOneKind([a, b])
   const near = Math.abs(a.value - b.value) <= 1e-9 * Math.max(Math.abs(a.value), Math.abs(b.value))
   switch (relation) {
     case '<':

@@ -1,4 +1,4 @@
-import { type Amount, bare, isPlain, mustMatch, raised, revalued } from './amount.ts'
+import { type Amount, bare, isPlain, ofOneKind, raised, revalued } from './amount.ts'
 import { Unreadable } from './mark.ts'
 
 type Reduction = (args: readonly Amount[]) => Amount
@@ -13,10 +13,7 @@ const plain =
 const pick =
   (of: (...values: number[]) => number): Reduction =>
   args => {
-    const [first] = args
-    if (!first) throw new Unreadable('a function of nothing')
-    for (const each of args) mustMatch(first, each)
-    return { ...first, value: of(...args.map(each => each.value)), units: args.some(each => each.units) }
+    return { ...ofOneKind(args), value: of(...args.map(each => each.value)), units: args.some(each => each.units) }
   }
 
 const kept =
