@@ -19,7 +19,7 @@ export interface SymbolReading {
 /**
  * Reads a symbol as it is written for print (`K_0`, `gamma'`, `f_ck`, `M_support`, `\gamma'`, `f_{ck}`) or a name that has no symbol
  * of its own (`roof.M_support`, `water_depth`). Greek words become letters, one letter is italic, digits and words upright; a name of
- * whole words stays words. Characters that cannot be set are left away.
+ * whole words stays words. `~` joins the words of one index: `w_u_~roof~load`. Characters that cannot be set are left away.
  */
 export function readSymbol(text: string): SymbolReading {
   const bare = text
@@ -71,11 +71,21 @@ function letterPart(text: string): SymbolPart | undefined {
 function part(text: string): SymbolPart {
   const greek = greekWord(text)
   if (greek) return { tex: greekTex(greek) ?? greek, spoken: greek, width: 1 }
+  if (text.includes('~')) return wordsPart(text.split('~').filter(word => word !== ''))
   const safe = text.replace(/[^A-Za-z0-9+*/.-]/g, '')
   if (safe === '') return { tex: '?', spoken: 'unnamed', width: 1 }
   const plain = /^(?:[A-Za-z]?\d*)$/.test(safe)
   return { tex: plain ? safe : `\\mathrm{${safe}}`, spoken: safe, width: safe.length }
 }
+
+/** Words of one index, upright with blanks between them. */
+function wordsPart(words: readonly string[]): SymbolPart {
+  const spoken = words.map(word => part(word).spoken).join(' ')
+  return { tex: `\\mathrm{${spoken.replaceAll(' ', '\\ ')}}`, spoken, width: spoken.length }
+}
+
+/** The index that names a block: its name in words. */
+export const blockIndex = (block: string): string => `~${block.replaceAll('_', '~')}`
 
 const joined = (parts: readonly SymbolPart[]): SymbolPart => ({
   tex: parts.map(each => each.tex).join(' '),

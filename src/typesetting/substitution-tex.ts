@@ -1,5 +1,6 @@
 import type { Printed, Substitution } from '../evaluation/workings.ts'
 import { spokenNumbers, spokenSymbols } from '../formula/spoken.ts'
+import { blockIndex } from '../formula/symbol.ts'
 import { type Linked, texNumbers, texSymbols } from '../formula/tex.ts'
 
 /** A formula ready to be set: its TeX, and what a reader hears. */
@@ -14,7 +15,7 @@ export function symbolsOf(working: Substitution): Typeset {
   return { tex: texSymbols(working.formula, apart), spoken: spokenSymbols(working.formula, apart) }
 }
 
-/** The symbol of each name; where several values of one line have the same, each with the name of its block below it. */
+/** The symbol of each name; where several values of one line have the same, each with the name of its block in words below it. */
 function symbolsApart({ operands }: Substitution): (name: string) => string | undefined {
   const alike = new Map<string, Set<string>>()
   for (const [name, printed] of operands) {
@@ -25,7 +26,7 @@ function symbolsApart({ operands }: Substitution): (name: string) => string | un
     const symbol = symbolOf(operands.get(name))
     const [block, own] = name.split('.')
     const apart = symbol !== undefined && own !== undefined && (alike.get(symbol)?.size ?? 0) > 1
-    return apart ? `${symbol}_${block}` : symbol
+    return apart && block ? `${symbol}_${blockIndex(block)}` : symbol
   }
 }
 

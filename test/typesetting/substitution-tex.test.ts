@@ -15,3 +15,15 @@ it('symbolsOf: a sum over rows runs over the index, not over the index of its fi
   expect(symbolsOf(working).tex).not.toContain('1')
   expect(numbersOf(working).tex).toMatch(/3 *\+ *4/)
 })
+
+it('symbolsOf: values of one symbol from several blocks each have the name of their block in words below', () => {
+  const read = readFormula('roof_load.w_u + floor.w_u')
+  if (!read.ok) throw new Error(read.fault.says)
+  const operands = new Map([
+    ['roof_load.w_u', { ...printed('w_u', '60'), to: 'v-roof_load-w_u' }],
+    ['floor.w_u', { ...printed('w_u', '12'), to: 'v-floor-w_u' }],
+  ])
+  const { tex, spoken } = symbolsOf({ formula: read.formula, operands, bare: true })
+  expect(tex).toBe('w_{u,\\mathrm{roof\\ load}} + w_{u,\\mathrm{floor}}')
+  expect(spoken).toBe('w u roof load plus w u floor')
+})

@@ -1,9 +1,9 @@
-import type { Drawing, Shape, SketchView } from '../sketch.ts'
+import type { Drawing, Point, Shape, SketchView } from '../sketch.ts'
 
-/** Cross-section of the strip, tension face at the bottom: bars at their spacing, depth of the neutral axis. */
+/** Cross-section of the strip: bars at the face in tension at their spacing, depth of the neutral axis from the other face. */
 export function flexureIs456Sketch(view: SketchView): Drawing {
-  const [b, thickness, d] = [view.number('width'), view.number('thickness'), view.number('d')]
-  const level = thickness - d
+  const section = sectionOf(view)
+  const { b, thickness } = section
   const outline: Shape = {
     kind: 'polygon',
     points: [
@@ -15,14 +15,30 @@ export function flexureIs456Sketch(view: SketchView): Drawing {
     fill: 'concrete',
   }
   return {
-    says: `Section ${view.shown('thickness')} thick with bars ${view.shown('bar_size')} at ${view.shown('spacing')}, effective depth ${view.shown('d')}; steel ${view.shown('A_st')} on ${view.shown('width')}, neutral axis at ${view.shown('x_u')}, capacity ${view.shown('M_R')}.`,
+    says: `Section ${view.shown('thickness')} thick with bars ${view.shown('bar_size')} at ${view.shown('spacing')} near the ${view.word('face')} face, cover ${view.shown('cover')}, effective depth ${view.shown('d')}; steel ${view.shown('A_st')} on ${view.shown('width')}, neutral axis at ${view.shown('x_u')}, capacity ${view.shown('M_R')}.`,
     toScale: true,
-    shapes: [outline, ...compressed(view, b, thickness), ...bars(view, b, level), ...sizes(view, b, level)],
+    shapes: [outline, ...compressed(view, section), ...bars(view, section), ...sizes(view, section)],
   }
 }
 
-function compressed(view: SketchView, b: number, thickness: number): readonly Shape[] {
-  const axis = thickness - view.number('x_u')
+interface Section {
+  readonly b: number
+  readonly thickness: number
+  /** Height of a point so far from the face in tension. */
+  readonly at: (fromTension: number) => number
+  /** Height of the bars. */
+  readonly level: number
+}
+
+function sectionOf(view: SketchView): Section {
+  const [b, thickness] = [view.number('width'), view.number('thickness')]
+  const at = (fromTension: number): number => (view.word('face') === 'top' ? thickness - fromTension : fromTension)
+  return { b, thickness, at, level: at(thickness - view.number('d')) }
+}
+
+function compressed(view: SketchView, { b, thickness, at }: Section): readonly Shape[] {
+  const depth = view.number('x_u')
+  const axis = at(thickness - depth)
   return [
     {
       kind: 'line',
@@ -33,34 +49,41 @@ function compressed(view: SketchView, b: number, thickness: number): readonly Sh
       weight: 'thin',
       dashed: true,
     },
-    { kind: 'label', at: [0.02 * b, axis - 0.08 * thickness], label: view.label('x_u'), anchor: 'start' },
+    { kind: 'label', at: [0.02 * b, at(0.92 * thickness - depth)], label: view.label('x_u'), anchor: 'start' },
   ]
 }
 
-function bars(view: SketchView, b: number, level: number): readonly Shape[] {
+function bars(view: SketchView, { b, level }: Section): readonly Shape[] {
   const [size, spacing] = [view.number('bar_size'), view.number('spacing')]
   const count = Math.min(60, Math.max(1, Math.floor((b - size) / spacing) + 1))
   const first = (b - (count - 1) * spacing) / 2
   const round = (x: number): Shape => ({
     kind: 'polygon',
-    points: Array.from({ length: 12 }, (_, i) => {
+    points: Array.from({ length: 12 }, (_, i): Point => {
       const turn = (i * Math.PI) / 6
-      return [x + (size / 2) * Math.cos(turn), level + (size / 2) * Math.sin(turn)] as const
+      return [x + (size / 2) * Math.cos(turn), level + (size / 2) * Math.sin(turn)]
     }),
     fill: 'void',
   })
   return Array.from({ length: count }, (_, i) => round(first + i * spacing))
 }
 
-const sizes = (view: SketchView, b: number, level: number): readonly Shape[] => [
-  {
-    kind: 'dimension',
-    from: [b, view.number('thickness')],
-    to: [b, level],
-    off: 8,
-    label: view.label('d'),
-  },
-  { kind: 'dimension', from: [0, 0], to: [0, view.number('thickness')], off: 8, label: view.label('thickness') },
-  { kind: 'dimension', from: [0, 0], to: [b, 0], off: -8, label: view.label('width') },
-  { kind: 'label', at: [b / 2, level + 0.14 * view.number('thickness')], label: view.label('A_st'), anchor: 'middle' },
-]
+/** Depth and cover stand in one line beside the section, each from its own face. */
+function sizes(view: SketchView, { b, thickness, at, level }: Section): readonly Shape[] {
+  const middle = at(1.14 * thickness - view.number('d'))
+  return [
+    upright([b, at(thickness)], [b, level], { off: 8, label: view.label('d') }),
+    upright([b, at(view.number('cover'))], [b, at(0)], { off: 8, label: view.label('cover') }),
+    { kind: 'dimension', from: [0, 0], to: [0, thickness], off: 8, label: view.label('thickness') },
+    { kind: 'dimension', from: [0, 0], to: [b, 0], off: -8, label: view.label('width') },
+    { kind: 'label', at: [b / 2, middle], label: view.label('A_st'), anchor: 'middle' },
+  ]
+}
+
+type Sized = Pick<Extract<Shape, { kind: 'dimension' }>, 'off' | 'label'>
+
+/** A dimension read from top to bottom, so that it is set off to the right of the section whichever face it is from. */
+function upright(a: Point, b: Point, { off, label }: Sized): Shape {
+  const [from, to] = a[1] >= b[1] ? [a, b] : [b, a]
+  return { kind: 'dimension', from, to, off, label }
+}

@@ -37,6 +37,12 @@ export const flexureIs456 = defineModule({
       least: '0 mm',
       usual: ['20 mm', '100 mm'],
     }),
+    face: choice({
+      says: 'face in tension',
+      note: 'It places the bars in the sketch and changes no number',
+      words: { bottom: 'sagging, or the lower face', top: 'hogging, or the upper face' },
+      default: 'bottom',
+    }),
     outer_bar: length({
       says: 'diameter of the bars between these and the face',
       note: 'Nil for the outermost layer',

@@ -55,6 +55,7 @@ function hatching({ from, to, out }: Side, lx: number): readonly Shape[] {
   })
 }
 
+/** Each arrow with its moment, clear of the other: the short span's at the left, the long span's below the middle. */
 function moments(view: SketchView, lx: number, ly: number, word: PanelWord): readonly Shape[] {
   const { long, short } = panelEdges[word]
   const label = (name: string, at: Point, anchor: 'start' | 'middle' | 'end' = 'middle'): Shape => ({
@@ -64,12 +65,12 @@ function moments(view: SketchView, lx: number, ly: number, word: PanelWord): rea
     anchor,
   })
   return [
-    { kind: 'arrow', from: [ly / 2, 0.36 * lx], to: [ly / 2, 0.66 * lx] },
-    label('M_x_mid', [ly / 2, 0.72 * lx]),
-    { kind: 'arrow', from: [0.36 * ly, lx / 2], to: [0.64 * ly, lx / 2] },
-    label('M_y_mid', [0.66 * ly, 0.52 * lx], 'start'),
-    ...(long[0] ? [label('M_x_sup', [ly / 2, 0.07 * lx])] : []),
-    ...(short[0] ? [label('M_y_sup', [0.02 * ly, 0.36 * lx], 'start')] : []),
+    { kind: 'arrow', from: [0.12 * ly, 0.4 * lx], to: [0.12 * ly, 0.86 * lx] },
+    label('M_x_mid', [0.16 * ly, 0.76 * lx], 'start'),
+    { kind: 'arrow', from: [0.25 * ly, 0.4 * lx], to: [0.85 * ly, 0.4 * lx] },
+    label('M_y_mid', [0.55 * ly, 0.5 * lx]),
+    ...(long[0] ? [label('M_x_sup', [ly / 2, 0.08 * lx])] : []),
+    ...(short[0] ? [label('M_y_sup', [0.02 * ly, 0.25 * lx], 'start')] : []),
   ]
 }
 

@@ -27,7 +27,7 @@ function wall(view: SketchView, height: number): readonly Shape[] {
     },
     ...end(view.word('base'), { at: 0, out: -1, width, height }),
     ...end(view.word('top'), { at: height, out: 1, width, height }),
-    { kind: 'dimension', from: [width, height], to: [width, 0], off: 14, label: view.label('height') },
+    { kind: 'dimension', from: [width, height], to: [width, 0], off: 6, label: {} },
   ]
 }
 
@@ -80,42 +80,56 @@ function pressures(view: SketchView, height: number): readonly Shape[] {
       towards: [1, 0],
     }
   })
-  const labels = rows.map(
-    (row): Shape => ({
-      kind: 'label',
-      at: [-row.number('q') * scale - 0.02 * height, height - row.number('z')],
-      label: row.label('q'),
-      anchor: 'end',
-    }),
-  )
+  const labels = rows
+    .filter((row, index) => !isSame(row, rows[index - 1]))
+    .map(
+      (row): Shape => ({
+        kind: 'label',
+        at: [-row.number('q') * scale - 0.02 * height, height - row.number('z')],
+        label: row.label('q'),
+        anchor: 'end',
+      }),
+    )
   return [...loads, ...labels]
 }
 
+/** Two points that only part the layers at one depth have one label. */
+function isSame(row: SketchView, before: SketchView | undefined): boolean {
+  return row.number('z') === before?.number('z') && row.number('q') === before.number('q')
+}
+
+/** In one column beside the wall, each at its place as near as the others let it. */
 function values(view: SketchView, height: number): readonly Shape[] {
-  const x = view.number('thickness') + 0.12 * height
-  const at = (name: string, y: number): Shape => ({
+  const x = view.number('thickness') + 0.2 * height
+  const at = (name: string, share: number): Shape => ({
     kind: 'label',
-    at: [x, y],
+    at: [x, share * height],
     label: view.label(name),
     anchor: 'start',
   })
-  const base = [at('M_base', 0.02 * height), at('R_base', 0.1 * height)]
-  if (view.word('top') === 'free') return base
+  const base = [at('M_base', 0.01), at('R_base', 0.13)]
+  if (view.word('top') === 'free') return [...base, at('height', 0.5)]
   const span = height - view.number('z_m')
-  const width = view.number('thickness')
+  const share = Math.min(0.75, Math.max(0.26, span / height))
   return [
     ...base,
-    at('M_top', 0.96 * height),
-    at('R_top', 0.88 * height),
-    {
-      kind: 'line',
-      points: [
-        [0, span],
-        [width, span],
-      ],
-      weight: 'thin',
-      dashed: true,
-    },
-    at('M_span', span),
+    at('M_top', 1),
+    at('R_top', 0.88),
+    ...spanLine(view.number('thickness'), span),
+    at('M_span', share),
+    at('height', share >= 0.5 ? share - 0.14 : share + 0.14),
   ]
 }
+
+/** Where the largest moment is: dashed through the wall. */
+const spanLine = (width: number, span: number): readonly Shape[] => [
+  {
+    kind: 'line',
+    points: [
+      [0, span],
+      [width, span],
+    ],
+    weight: 'thin',
+    dashed: true,
+  },
+]
