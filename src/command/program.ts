@@ -1,4 +1,5 @@
 import { Command, CommanderError, Option } from 'commander'
+import type { CompareOptions } from './compare.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import type { IssueOptions } from './issue-options.ts'
 import type { ProveOptions } from './prove.ts'
@@ -114,6 +115,18 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     .addHelpText('after', '\nExample: undercroft vary shelter/shelter.md')
     .action(async (file: string, options: VaryOptions) =>
       done(await (await import('./vary.ts')).vary(around, file, options)),
+    )
+
+  program
+    .command('compare')
+    .argument('<old>', 'a notebook, or a revision: HEAD~1, v1..v2, main...')
+    .argument('<new>', 'a notebook; the file as it is now, where <old> is a revision')
+    .option('--threshold <percent>', 'list results that moved by this much or more', '1')
+    .addOption(format(['text', 'markdown', 'json'], 'text'))
+    .description('assumptions and formulas that changed, what each moved, checks that turned, lines to check again')
+    .addHelpText('after', '\nExample: undercroft compare shelter/shelter.md shelter/shelter.md')
+    .action(async (old: string, now: string, options: CompareOptions) =>
+      done(await (await import('./compare.ts')).compare(terminal, { old, now }, options)),
     )
 
   program

@@ -1,0 +1,56 @@
+import type { Line, Printed, Substitution } from '../evaluation/workings.ts'
+import { formulaText } from '../formula/formula-text.ts'
+import type { Formula } from '../formula/types.ts'
+import { withNames } from './renames.ts'
+
+/**
+ * Everything that is printed of a line, as a text to compare: not its number and anchors, which follow what stands before it, and not
+ * its place in the file. Names stand as their symbols, as in print.
+ */
+export function lineText(line: Line): string {
+  const { id: _id, number: _number, place: _place, ...said } = line
+  return JSON.stringify(said, (key, value: unknown) => (key === 'to' || key === 'id' ? undefined : plain(value)))
+}
+
+/** What the line comes to: its value, verdict or choice, with the unit; nothing of how it got there. */
+export function outcomeText(line: Line): string {
+  switch (line.kind) {
+    case 'formula':
+    case 'look':
+      return `${line.result.digits} ${line.result.unit.text}`
+    case 'branch':
+      return `${line.holds} ${line.because ?? ''}`
+    case 'check':
+      return [line.satisfied, line.demand?.digits, line.capacity?.digits, line.ratio?.shown.digits].join(' ')
+    case 'solve':
+      return line.gives.map(({ printed: { shown } }) => `${shown.digits} ${shown.unit.text}`).join('; ')
+  }
+}
+
+function plain(value: unknown): unknown {
+  if (isSubstitution(value)) return substitution(value)
+  if (isUnit(value)) return value.text
+  return value
+}
+
+const isObject = (value: unknown): value is object => typeof value === 'object' && value !== null
+const isSubstitution = (value: unknown): value is Substitution => isObject(value) && 'operands' in value
+const isUnit = (value: unknown): value is { readonly text: string } =>
+  isObject(value) && 'parts' in value && 'factor' in value
+
+const isOne = (printed: Printed | readonly Printed[]): printed is Printed => 'shown' in printed
+
+function substitution({ formula, numbers, operands, bare }: Substitution) {
+  const symbol = (name: string): string => {
+    const found = operands.get(name)
+    return found ? (isOne(found) ? found.symbol : found.map(each => each.symbol).join(' ')) : name
+  }
+  const text = (of: Formula): string => formulaText({ ...of, tree: withNames(of.tree, symbol) })
+  const values = [...operands.values()].flatMap(found => (isOne(found) ? [found] : [...found]))
+  return {
+    formula: text(formula),
+    ...(numbers ? { numbers: text(numbers) } : {}),
+    values: values.map(({ shown }) => `${shown.digits} ${shown.unit.text}${shown.exact ? ' exact' : ''}`),
+    bare,
+  }
+}

@@ -1,0 +1,167 @@
+import type { Results } from '../evaluation/evaluate.ts'
+import type { Workings } from '../evaluation/workings.ts'
+import type { Notebook } from '../notebook/types.ts'
+import type { Shown } from '../quantity/types.ts'
+
+/** One of the two notebooks, evaluated and made ready for print. */
+export interface Evaluation {
+  readonly notebook: Notebook
+  readonly results: Results
+  readonly workings: Workings
+}
+
+/** How far a typed number moved. */
+export interface Step {
+  /** New less old, in the unit the new value is typed in. */
+  readonly amount: Shown
+  /** Relative to the old value; absent where that is nought or a temperature on a scale. */
+  readonly share?: number
+}
+
+/** A further thing said of an assumption or a line that changed: basis, status, range, remark. */
+export interface FieldChange {
+  readonly field: string
+  readonly old: string
+  readonly now: string
+}
+
+export type Action = 'changed' | 'added' | 'removed' | 'renamed'
+
+/** One change of meaning between the two notebooks, in the author's words. */
+export interface Change {
+  /** `c1`, `c2`, … in the order of the list. */
+  readonly id: string
+  readonly what: 'assumption' | 'input' | 'formula' | 'check' | 'table' | 'module' | 'block' | 'title' | 'notice'
+  readonly action: Action
+  /** `site.water_depth`, a block's name, a key of the title block. */
+  readonly key: string
+  /** As written; absent where it was added or removed. */
+  readonly old?: string
+  readonly now?: string
+  readonly step?: Step
+  readonly fields: readonly FieldChange[]
+  /** False where only words changed, so that no number can have moved by it. */
+  readonly bears: boolean
+  /** Line of the new notebook; of the old one where it was removed. */
+  readonly line: number
+}
+
+/** What differs in the text and not in the meaning, counted apart. */
+export interface Restated {
+  /** Keys whose value or formula is the same, written in another unit or form. */
+  readonly written: readonly string[]
+  /** Blocks in another order, or their inputs and lines. */
+  readonly order: boolean
+  /** Blocks whose comments or layout alone differ. */
+  readonly layout: readonly string[]
+  /** Paragraphs of the text around the blocks that are in one of the two notebooks only. */
+  readonly paragraphs: { readonly added: number; readonly removed: number }
+}
+
+/** A part of a move: what one change, or changes that only make sense together, do by themselves from the old notebook. */
+export interface Part {
+  /** Ids of changes. */
+  readonly changes: readonly string[]
+  /** In SI, or of a ratio. */
+  readonly alone: number
+}
+
+/**
+ * A move from old to new, taken apart. `alone` of every part and `together` add up to new less old: `together` is what is left over,
+ * which is what the changes do to each other. Absent where a part could not be worked out by itself.
+ */
+export interface Attribution {
+  readonly parts: readonly Part[]
+  readonly together: number
+}
+
+/** Where a line or value stands in the new package (in the old one where it is gone). */
+export interface Spot {
+  /** `roof.M_x`, in the names of the new notebook. */
+  readonly key: string
+  readonly block: string
+  readonly number: string
+  readonly says: string
+}
+
+export type Turn = 'turned to not satisfied' | 'turned to satisfied' | 'added' | 'removed' | 'as before'
+
+export interface CheckState {
+  readonly satisfied: boolean
+  readonly ratio?: { readonly value: number; readonly digits: string }
+  readonly demand?: Shown
+  readonly capacity?: Shown
+}
+
+/** One check of either notebook. */
+export interface CheckMove extends Spot {
+  readonly turn: Turn
+  readonly old?: CheckState
+  readonly now?: CheckState
+  /** Its printed line differs. */
+  readonly differs: boolean
+  /** Of the ratio. */
+  readonly moved?: Attribution
+}
+
+/** One value of a step that moved, that is reached now, or that is not any more. */
+export interface ResultMove extends Spot {
+  readonly old?: Shown
+  readonly now?: Shown
+  readonly si: { readonly old?: number; readonly now?: number }
+  /** (new - old) / |old|; infinite from nought; absent where there is no old or no new value. */
+  readonly share?: number
+  readonly moved?: Attribution
+}
+
+/** A limit, second method or plausible range whose verdict is another than before. */
+export interface VerdictMove {
+  readonly what: 'limit' | 'second method' | 'range'
+  readonly block: string
+  readonly says: string
+  /** True is kept, agreeing, inside. Absent where it was not judged. */
+  readonly old?: boolean
+  readonly now?: boolean
+}
+
+/** A printed line of the new package that is not as it was. */
+export interface LineMove extends Spot {
+  /** Anchor in the package; of the old one where the line is gone. */
+  readonly id: string
+  readonly kind: 'moved' | 'restated' | 'added' | 'removed'
+  /** Ids of the changes it rests on. */
+  readonly changes: readonly string[]
+  /** One way from a change to the line: keys, the changed one first. */
+  readonly chain: readonly string[]
+}
+
+/** What needs re-checking: every printed line of the new package is in one of the three. */
+export interface Recheck {
+  /** Printed lines of the new package. */
+  readonly lines: number
+  /** Differ in print; lines that are gone stand here too, and are not counted in `lines`. */
+  readonly differ: readonly LineMove[]
+  /** Rest on something that changed and print the same. */
+  readonly same: readonly (Spot & { readonly id: string })[]
+  /** Rest on nothing that changed, so that they cannot have moved. */
+  readonly cannot: number
+  /** Differ although nothing they rest on changed: a fault of the program, if ever there is one. */
+  readonly unexplained: readonly string[]
+}
+
+/** Everything that `compare` tells. Plain data, for print and for a package that marks what changed since a revision. */
+export interface Comparison {
+  readonly changes: readonly Change[]
+  readonly restated: Restated
+  readonly checks: readonly CheckMove[]
+  readonly verdicts: readonly VerdictMove[]
+  /** Results that moved by the threshold or more, or came, or went. */
+  readonly results: readonly ResultMove[]
+  /** How many results moved by less than the threshold. */
+  readonly below: number
+  readonly threshold: number
+  readonly recheck: Recheck
+  /** Changes that were put in together as one part, since they could not be put in one at a time. */
+  readonly grouped: readonly string[]
+  readonly errors: { readonly old: number; readonly now: number }
+}
