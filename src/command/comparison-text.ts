@@ -28,9 +28,9 @@ export function comparisonText(comparison: Comparison, about: ComparedAbout): st
     changesOf(comparison),
     turnedOf(comparison, names),
     checksOf(comparison, names),
-    resultsOf(comparison, names),
     recheckOf(comparison, names),
     restatedOf(comparison),
+    resultsOf(comparison, names),
   ]
   return sections
     .filter(lines => lines.length > 0)
@@ -138,13 +138,17 @@ function checksOf({ checks }: Comparison, names: Names): string[] {
     const [old, now] = ratioText(check)
     const by = movedBy(check.moved, { names, ends: ratioEnds(check) }).join(', ')
     const tag = check.turn === 'added' || check.turn === 'removed' ? check.turn : by
-    return { cells: [check.number, fitted(`${check.block}: ${plainLine(check.says)}`, 42), old, now], by: tag }
+    return { cells: [check.number, fitted(`${check.block}: ${plainLine(check.says)}`, 40), `${old} → ${now}`], by: tag }
   })
-  return [
-    `Ratios of checks that moved (${moved.length} of ${checks.length} checks), demand to capacity`,
-    ...table(rows),
-  ]
+  const title = `Ratios of checks that moved (${moved.length} of ${checks.length} checks), demand to capacity`
+  return [title, ...table(rows), ...(rows.some(({ by }) => / [−+]/.test(by)) ? rule : [])]
 }
+
+/** How a move is taken apart, where it is. */
+const rule = [
+  '  Each part is what the change does by itself to the old notebook; `together` is the rest of the move,',
+  '  which is what the changes do to each other, so that the parts add up.',
+]
 
 const isApart = (check: CheckMove): boolean => {
   const [old, now] = ratioText(check)

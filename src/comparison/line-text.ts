@@ -8,7 +8,9 @@ import { withNames } from './renames.ts'
  * its place in the file. Names stand as their symbols, as in print.
  */
 export function lineText(line: Line): string {
-  const { id: _id, number: _number, place: _place, ...said } = line
+  const { id: _id, number: _number, place: _place, ...all } = line
+  // A check of the author's is called by its place in the block, which is not printed.
+  const said = all.kind === 'check' ? { ...all, name: '' } : all
   return JSON.stringify(said, (key, value: unknown) => (key === 'to' || key === 'id' ? undefined : plain(value)))
 }
 
