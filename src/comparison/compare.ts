@@ -1,3 +1,4 @@
+import { linesOf } from '../evaluation/block-lines.ts'
 import type { PlannedLine } from '../evaluation/plan-types.ts'
 import type { Module } from '../modules/module.ts'
 import type { Block } from '../notebook/types.ts'
@@ -87,8 +88,7 @@ function provenOf(evaluation: Evaluation, naming: Naming): Proven {
   const calcs = new Map<string, string>()
   for (const block of plan.blocks) {
     if (!block || block.kind === 'assume') continue
-    const second = block.kind === 'calc' ? (block.second?.lines ?? []) : []
-    for (const line of [...block.lines, ...second]) {
+    for (const line of linesOf<PlannedLine>(block)) {
       const node = naming.lineId(line)
       reached.set(node, `${reached.get(node) ?? ''}${isReached(line, slots)}`)
       if (block.kind === 'calc') calcs.set(node, naming.key(naming.blockOf(line)))

@@ -1,12 +1,5 @@
-import type {
-  Entity,
-  Operands,
-  Plan,
-  PlannedBlock,
-  PlannedCalc,
-  PlannedLine,
-  Points,
-} from '../evaluation/plan-types.ts'
+import { linesOf } from '../evaluation/block-lines.ts'
+import type { Entity, Operands, Plan, PlannedCalc, PlannedLine, Points } from '../evaluation/plan-types.ts'
 import { usedBy } from '../evaluation/used-by.ts'
 import { nodeText } from '../formula/formula-text.ts'
 import { restOf } from './edit.ts'
@@ -39,7 +32,7 @@ export function graphOf(plan: Plan, naming: Naming): Graph {
   }
   for (const block of plan.blocks) {
     if (block?.kind === 'calc') addCalc(build, block)
-    if (block && block.kind !== 'assume') for (const line of linesOf(block)) addLine(build, line)
+    if (block) for (const line of linesOf<PlannedLine>(block)) addLine(build, line)
   }
   return nodes
 }
@@ -54,9 +47,6 @@ interface Build {
 
 /** What the digits of every line hang on. */
 const everyLine = ({ notebook: { title }, system }: Plan): string => `${title.figures} ${system}`
-
-const linesOf = (block: Exclude<PlannedBlock, { kind: 'assume' }>): readonly PlannedLine[] =>
-  block.kind === 'calc' ? [...block.lines, ...(block.second?.lines ?? [])] : block.lines
 
 function add({ nodes }: Build, id: string, what: { planned: readonly string[]; uses: readonly string[] }): void {
   const node = nodes.get(id) ?? { planned: [], uses: new Set<string>() }

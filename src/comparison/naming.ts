@@ -1,3 +1,4 @@
+import { secondLinesOf } from '../evaluation/block-lines.ts'
 import type { Plan, PlannedLine } from '../evaluation/plan-types.ts'
 import { checkId } from './edit.ts'
 import { meaningOf } from './meaning.ts'
@@ -41,7 +42,7 @@ export function namingOf(plan: Plan, about: { renames: Renames; checks: Readonly
       }
     }
     add(block.lines, '')
-    if (block.kind === 'calc') add(block.second?.lines ?? [], 'second ')
+    add(secondLinesOf<PlannedLine>(block), 'second ')
   })
   const find = (from: ReadonlyMap<PlannedLine, string>, line: PlannedLine): string => {
     const found = from.get(line)

@@ -1,3 +1,4 @@
+import { checkRatio } from '../evaluation/check-ratio.ts'
 import type { Plan, PlannedCheck } from '../evaluation/plan-types.ts'
 import type { Numbers } from './attribute.ts'
 import type { Naming } from './naming.ts'
@@ -18,9 +19,5 @@ export function numbersOf(plan: Plan, slots: Float64Array, naming: Naming): Numb
   }
 }
 
-/** Demand over capacity, as the package has it: of amounts from nought only. */
-function ratioOf({ sides, guards }: PlannedCheck, slots: Float64Array): number {
-  if (!sides || sides.unit.offset !== undefined || guards.some(guard => slots[guard] !== 1)) return Number.NaN
-  const [demand, capacity] = [sides.demand(slots), sides.capacity(slots)]
-  return capacity > 0 && demand >= 0 ? demand / capacity : Number.NaN
-}
+const ratioOf = (check: PlannedCheck, slots: Float64Array): number =>
+  check.guards.every(guard => slots[guard] === 1) ? (checkRatio(check, slots) ?? Number.NaN) : Number.NaN

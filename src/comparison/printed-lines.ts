@@ -1,4 +1,5 @@
 import { isPrinted } from '../evaluation/anchors.ts'
+import { linesOf } from '../evaluation/block-lines.ts'
 import type { PlannedBlock, PlannedLine } from '../evaluation/plan-types.ts'
 import type { BlockWorking, Line } from '../evaluation/workings.ts'
 import type { Naming } from './naming.ts'
@@ -22,7 +23,7 @@ export function printedLines({ results, workings }: Evaluation, naming: Naming):
   const seen = new Map<string, number>()
   return workings.blocks.flatMap(block => {
     const planned = results.plan.blocks[block.index]
-    return linesOf(planned, block, results.slots).map(({ planned, line }) => {
+    return pairsOf(planned, block, results.slots).map(({ planned, line }) => {
       const node = naming.lineId(planned)
       const count = (seen.get(node) ?? 0) + 1
       seen.set(node, count)
@@ -32,11 +33,9 @@ export function printedLines({ results, workings }: Evaluation, naming: Naming):
   })
 }
 
-function linesOf(planned: PlannedBlock | undefined, block: BlockWorking, slots: Float64Array) {
-  if (!planned || planned.kind === 'assume' || block.kind === 'assume') return []
-  const second = planned.kind === 'calc' ? (planned.second?.lines ?? []) : []
-  const printed = block.kind === 'calc' ? [...block.lines, ...(block.second?.lines ?? [])] : block.lines
-  const reached = [...planned.lines, ...second].filter(line => isPrinted(line, slots))
+function pairsOf(planned: PlannedBlock | undefined, block: BlockWorking, slots: Float64Array) {
+  const printed = linesOf<Line>(block)
+  const reached = planned ? linesOf<PlannedLine>(planned).filter(line => isPrinted(line, slots)) : []
   if (reached.length !== printed.length) throw new Error(`block \`${block.name}\`: a printed line has no plan`)
   return reached.flatMap((each, index) => {
     const line = printed[index]

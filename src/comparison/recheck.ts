@@ -104,9 +104,9 @@ function chainTo(node: string, from: ReadonlyMap<string, string | undefined> | u
   return chain.filter((key, index) => key !== '' && key !== chain[index - 1])
 }
 
-/** The key that a node stands for, in the old names. */
+/** The key that a node stands for, in the old names; of an author's check its block. */
 function keyOf(node: string): string {
-  if (node.startsWith('check ')) return node.slice('check '.length)
+  if (node.startsWith('check ')) return node.slice('check '.length, node.indexOf(':'))
   if (node.startsWith('given ') || node.endsWith(' *')) return ''
   return node.replace(/^second /, '').replace(/^line /, '')
 }

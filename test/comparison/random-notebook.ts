@@ -38,13 +38,13 @@ const line = fc.record({
   form: fc.nat(forms.length - 1),
   check: fc.option(fc.integer({ min: 1, max: 20 }), { nil: undefined, freq: 4 }),
 })
-const lines = fc.array(line, { minLength: 1, maxLength: 5 })
+const lines = fc.array(line, { minLength: 1, maxLength: 4 })
 const value = fc.record({ mm: fc.integer({ min: 1, max: 9000 }), inMetres: fc.boolean() })
 
 export const randomNotebook: fc.Arbitrary<RandomNotebook> = fc
   .record({
     values: fc.array(value, { minLength: 2, maxLength: 5 }),
-    blocks: fc.array(lines, { minLength: 1, maxLength: 4 }),
+    blocks: fc.array(lines, { minLength: 1, maxLength: 3 }),
   })
   .map(({ values, blocks }) => ({
     values: values.map((each, index) => ({ name: `a_${index}`, ...each })),

@@ -48,6 +48,7 @@ describe('docs', () => {
       'docs/3-package.md',
       'docs/4-commands.md',
       'docs/5-remark.md',
+      'docs/6-revisions.md',
     ]
     const dead = pages.flatMap(page => {
       const links = [...read(page).matchAll(/\]\((?!https?:)([^)#]+)(?:#[^)]*)?\)/g)].map(found => found[1] ?? '')
