@@ -1,4 +1,5 @@
 import type { Change, CheckMove, Comparison } from '../comparison/types.ts'
+import { standingOf } from './comparison-text.ts'
 import {
   byBlock,
   type ComparedAbout,
@@ -37,7 +38,10 @@ export function comparisonMarkdown(comparison: Comparison, about: ComparedAbout)
   return parts.filter(Boolean).join('\n\n')
 }
 
-const escaped = (text: string): string => plainLine(text).replaceAll(/[\\`*_[\]<>|&#~$:]/g, '\\$&')
+/** What could be taken for markup; an underscore within a word and a colon before a blank cannot. */
+const markup = /[\\`*[\]<>|&#~$]|(?<![\p{L}\p{N}])_|_(?![\p{L}\p{N}])|:(?=\S)/gu
+
+const escaped = (text: string): string => plainLine(text).replaceAll(markup, '\\$&')
 
 const sideText = ({ label, revision }: ComparedAbout['old']): string =>
   `${escaped(label)}${revision ? ` (revision ${escaped(revision)})` : ''}`
@@ -49,14 +53,13 @@ function table(heads: readonly string[], rows: readonly (readonly string[])[]): 
 
 function summaryOf({ changes, checks, recheck, errors }: Comparison): string {
   const worse = checks.filter(isWorse)
-  const failing = checks.filter(({ now }) => now && !now.satisfied).length
   const standing = recheck.differ.filter(({ kind }) => kind !== 'removed').length
   const turned =
     worse.length > 0
       ? `**${plural(worse.length, 'check')} turned to not satisfied**`
       : 'no check turned to not satisfied'
   const faulty = errors.now > 0 ? `**${plural(errors.now, 'error')}**; ` : ''
-  return `${faulty}${plural(changes.filter(({ bears }) => bears).length, 'change')} of numbers or formulas; ${turned}; ${failing === 0 ? 'all checks are satisfied' : `${failing} not satisfied in all`}; ${standing} of ${recheck.lines} lines differ.`
+  return `${faulty}${plural(changes.filter(({ bears }) => bears).length, 'change')} of numbers or formulas; ${turned}; ${standingOf(checks)}; ${standing} of ${recheck.lines} lines differ.`
 }
 
 const isWorse = ({ turn, now }: CheckMove): boolean =>

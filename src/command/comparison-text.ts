@@ -107,14 +107,21 @@ function turnedOf({ checks, verdicts, errors }: Comparison, names: Names): strin
     }),
     ...verdicts.flatMap(verdict => wrapped([`  ${plainLine(verdictText(verdict))}`], '', '      ')),
   ]
-  const standing = checks.filter(({ now }) => now && !now.satisfied).length
-  const title =
-    lines.length === 0
-      ? `No check, limit or second method turned; ${standing === 0 ? 'all checks are satisfied' : `${plural(standing, 'check')} not satisfied as before`}`
-      : 'Turned'
-  const faulty =
-    errors.now > 0 ? [`The new notebook has ${plural(errors.now, 'error')}: what they stop is not shown`] : []
-  return [...faulty, title, ...lines]
+  const title = lines.length === 0 ? 'No check, limit or second method turned' : 'Turned'
+  return [...(errors.now > 0 ? [stopped(errors.now)] : []), title, ...lines, `  ${standingOf(checks)}`]
+}
+
+const stopped = (errors: number): string =>
+  `The new notebook has ${plural(errors, 'error')}: what they stop is not shown`
+
+/** How the checks of the new notebook stand, those that turned among them. */
+export function standingOf(checks: readonly CheckMove[]): string {
+  const reached = checks.flatMap(({ now }) => now ?? [])
+  const failing = reached.filter(({ satisfied }) => !satisfied).length
+  if (reached.length === 0) return 'no check was reached in the new notebook'
+  return failing === 0
+    ? `every check that was reached is satisfied (${reached.length})`
+    : `${failing} of ${plural(reached.length, 'check')} not satisfied in the new notebook`
 }
 
 const isTurned = ({ turn, now }: CheckMove): boolean =>

@@ -24,7 +24,7 @@ describe('compare: two files', () => {
       '  NOT SATISFIED 1.02            strip: what the slab carries',
       '                                ratio 0.563 → 1.56',
       '                                by site.span',
-      '',
+      '  1 of 1 check not satisfied in the new notebook',
     ])
     expect(stdout).toContain(
       'To check again: 2 of 2 lines differ, 0 more rest on a change and print the same, 0 rest on',
