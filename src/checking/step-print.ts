@@ -58,7 +58,7 @@ const digest = (text: string): string => createHash('sha256').update(text).diges
 
 function resultText(line: Exclude<Line, { kind: 'look' | 'solve' }>): string {
   if (line.kind === 'formula') return valueText(line.result)
-  if (line.kind === 'check') return line.satisfied ? 'satisfied' : 'not satisfied'
+  if (line.kind === 'check') return line.verdict
   return line.because ?? (line.holds ? 'holds' : 'does not hold')
 }
 

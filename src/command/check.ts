@@ -1,7 +1,9 @@
 import { diagnosticData } from '../diagnostic/diagnostic-data.ts'
 import { printable } from '../diagnostic/printable.ts'
+import { doubtsData } from '../evaluation/results-data.ts'
 import { shownWords } from '../evaluation/shown-words.ts'
 import type { CheckLine, Workings } from '../evaluation/workings.ts'
+import { tallyChecks } from '../typesetting/tally-checks.ts'
 import { columns } from './columns.ts'
 import { countOf, plural } from './count-of.ts'
 import { type Evaluated, evaluateFile } from './evaluated.ts'
@@ -67,6 +69,7 @@ function dataOf(path: string, found: Evaluated | Stopped) {
       number: line.number,
       says: line.says,
       satisfied: line.satisfied,
+      ...doubtsData(line),
       ...(line.ratio ? { ratio: line.ratio.value } : {}),
     })),
     diagnostics: diagnostics.map(fault => diagnosticData(fault, notebook.path)),
@@ -91,7 +94,7 @@ const tableOf = (checks: readonly Summed[]): string =>
       line.demand ? shownWords(line.demand) : '',
       line.capacity ? shownWords(line.capacity) : '',
       line.ratio ? line.ratio.shown.digits : '',
-      line.satisfied ? 'satisfied' : 'NOT SATISFIED',
+      line.satisfied ? line.verdict : 'NOT SATISFIED',
     ]),
   )
 
@@ -99,9 +102,14 @@ const tableOf = (checks: readonly Summed[]): string =>
 function verdictOf({ diagnostics, status }: Evaluated, checks: readonly Summed[]): string {
   const faulty = status === exitStatus.notebook ? `${countOf(diagnostics).errors}; ` : ''
   if (checks.length === 0) return `${faulty}no check was reached`
-  const failing = checks.filter(({ check: line }) => !line.satisfied).length
   const reached = `${plural(checks.length, 'check')}${faulty ? ' reached' : ''}`
-  return `${faulty}${reached}, ${failing === 0 ? 'all satisfied' : `${failing} not satisfied`}${largestOf(checks)}`
+  return `${faulty}${reached}, ${tallied(checks.map(each => each.check))}${largestOf(checks)}`
+}
+
+function tallied(checks: readonly CheckLine[]): string {
+  const tally = tallyChecks(checks)
+  if (tally.get('satisfied')?.length === checks.length) return 'all satisfied'
+  return [...tally].map(([words, { length }]) => `${length} ${words}`).join(', ')
 }
 
 function largestOf(checks: readonly Summed[]): string {

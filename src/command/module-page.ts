@@ -1,4 +1,13 @@
-import type { CaseInput, Condition, Input, Module, PublishedCase, QuantityInput, Step } from '../modules/module.ts'
+import type {
+  CaseInput,
+  Condition,
+  Input,
+  Limit,
+  Module,
+  PublishedCase,
+  QuantityInput,
+  Step,
+} from '../modules/module.ts'
 import { type Citation, sources } from '../modules/sources.ts'
 
 /** One module as a Markdown page: question, inputs, steps, limits, cautions, second method, published cases and a block to paste. */
@@ -147,13 +156,16 @@ function conditionText(condition: Condition): string {
   return `${code(condition.choice)} is ${condition.is.map(code).join(' or ')}`
 }
 
-function limitSection(module: Module): string[] {
-  if (module.limits.length === 0) return []
-  const lines = module.limits.map(
+function limitSection({ limits }: Module): string[] {
+  return limits.length === 0 ? [] : ['## Limits', limitList(limits)]
+}
+
+function limitList(limits: readonly Limit[]): string {
+  const lines = limits.map(
     limit =>
       `- ${limit.says} (${limit.when ? `where ${conditionText(limit.when)}: ` : ''}${conditionText(limit.holds)}): ${limit.otherwise === 'refuse' ? 'refused outside' : 'a warning outside'}${citationText(limit.source)}`,
   )
-  return ['## Limits', lines.join('\n')]
+  return lines.join('\n')
 }
 
 function secondSection({ second }: Module): string[] {
@@ -162,7 +174,14 @@ function secondSection({ second }: Module): string[] {
     compare =>
       `- ${code(compare.second)} against ${code(compare.first)}, within ${percent(compare.band)}: ${compare.says}`,
   )
-  return ['## Second method', `${second.title}. ${second.says}`, stepList(second.steps).join('\n'), compared.join('\n')]
+  const limits = second.limits ? ['Limits of this method alone:', limitList(second.limits)] : []
+  return [
+    '## Second method',
+    `${second.title}. ${second.says}`,
+    stepList(second.steps).join('\n'),
+    compared.join('\n'),
+    ...limits,
+  ]
 }
 
 const percent = (band: number): string => `${Number((band * 100).toPrecision(3))} %`

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import { percentText } from './percent-text.ts'
-import type { Judged, PlannedCalc, PlannedCheck, PlannedLimit } from './plan-types.ts'
+import type { Judged, PlannedCalc, PlannedCheck, PlannedComparison, PlannedLimit } from './plan-types.ts'
 
 /** True or false where a condition was judged; nothing where its numbers are not known. */
 export function truth(judged: Judged, slots: Float64Array): boolean | undefined {
@@ -20,15 +20,23 @@ export function judgeBlocks(
   block: PlannedCalc,
   slots: Float64Array,
 ): { found: readonly Diagnostic[]; stopped?: Diagnostic } {
-  const exceeded = block.limits.filter(({ judged }) => truth(judged, slots) === false)
-  const faults = exceeded.map(planned => ({
+  const faults = exceededOf(block.limits, slots).map(planned => ({
     refuses: planned.limit.otherwise === 'refuse',
     fault: faultOf(block, planned),
   }))
+  const second = exceededOf(secondLimitsOf(block, slots), slots).map(planned => ofSecond(block, planned))
   const stopped = faults.find(({ refuses }) => refuses)?.fault
-  const found = [...faults.map(({ fault }) => fault), ...disagreements(block, slots)]
+  const found = [...faults.map(({ fault }) => fault), ...second, ...disagreements(block, slots)]
   return { found, ...(stopped ? { stopped } : {}) }
 }
+
+/** The limits that are not kept. */
+export const exceededOf = (limits: readonly PlannedLimit[], slots: Float64Array): readonly PlannedLimit[] =>
+  limits.filter(({ judged }) => truth(judged, slots) === false)
+
+/** The limits of a second method, where it applies and the block was not stopped. */
+export const secondLimitsOf = ({ second, alive }: PlannedCalc, slots: Float64Array): readonly PlannedLimit[] =>
+  second && slots[alive] === 1 && truth(second.applies, slots) === true ? second.limits : []
 
 const faultOf = (block: PlannedCalc, { limit, place }: PlannedLimit): Diagnostic => ({
   rule: 'limit-exceeded',
@@ -38,16 +46,32 @@ const faultOf = (block: PlannedCalc, { limit, place }: PlannedLimit): Diagnostic
   ...(limit.advice ? { help: limit.advice } : {}),
 })
 
+/** The second method stops nothing but itself: what it refuses is a warning. */
+const ofSecond = (block: PlannedCalc, planned: PlannedLimit): Diagnostic => ({
+  ...faultOf(block, planned),
+  severity: 'warning',
+  says: `${block.module.title}, second method${planned.limit.otherwise === 'refuse' ? ' left out' : ''}: outside the limit that ${planned.limit.says}`,
+})
+
 function disagreements(block: PlannedCalc, slots: Float64Array): Diagnostic[] {
-  return (block.second?.comparisons ?? []).flatMap(({ compare, first, second, applies }) => {
-    const a = slots[first.slot] ?? Number.NaN
-    const b = slots[second.slot] ?? Number.NaN
-    const difference = relativeDifference(a, b)
-    if (truth(applies, slots) !== true || !(difference > compare.band)) return []
+  return (block.second?.comparisons ?? []).flatMap(comparison => {
+    const { compare, first, second } = comparison
+    const difference = differenceOf(comparison, slots)
+    if (!(difference > compare.band)) return []
     const says = `\`${first.name}\` and \`${second.name}\` of the second method differ by ${percentText(difference)}; they should agree within ${percentText(compare.band)}`
     return [{ rule: 'methods-disagree', severity: 'warning', place: first.place, says }]
   })
 }
+
+/** How far two answers are apart, relative to the first; NaN where they are not compared here. */
+const differenceOf = ({ first, second, applies }: PlannedComparison, slots: Float64Array): number =>
+  truth(applies, slots) === true
+    ? relativeDifference(slots[first.slot] ?? Number.NaN, slots[second.slot] ?? Number.NaN)
+    : Number.NaN
+
+/** Whether two answers that are compared lie further apart than their band. */
+export const isApart = (comparison: PlannedComparison, slots: Float64Array): boolean =>
+  differenceOf(comparison, slots) > comparison.compare.band
 
 /** |second - first| / |first|; 0 where both are 0, 1 where only the first is; NaN where either is not known. */
 export function relativeDifference(first: number, second: number): number {

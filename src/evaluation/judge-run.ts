@@ -5,7 +5,7 @@ import { judgeBlocks, satisfied } from './judge-blocks.ts'
 import { judgeRanges } from './judge-ranges.ts'
 import { ownFault } from './own-fault.ts'
 import type { Entity, Plan, PlannedBlock, PlannedCheck, PlannedLine } from './plan-types.ts'
-import { usedBy } from './used-by.ts'
+import { givenBy, usedBy } from './used-by.ts'
 
 /** Why a value has no number. */
 export type Cause = Diagnostic | 'not taken'
@@ -71,11 +71,6 @@ function judgeLine(judging: Judging, line: PlannedLine): void {
   for (const entity of missing) if (reached || !judging.absent.has(entity)) judging.absent.set(entity, cause)
   if (cause === 'not taken') return
   if (line.kind === 'branch') for (const guard of line.test?.sides ?? []) judging.blind.set(guard, cause)
-}
-
-function givenBy(line: PlannedLine): readonly Entity[] {
-  if (line.kind === 'formula' || line.kind === 'look') return [line.gives]
-  return line.kind === 'solve' ? line.gives.map(({ entity }) => entity) : []
 }
 
 /** True for a check or a branch over numbers that came to nothing. */

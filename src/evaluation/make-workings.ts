@@ -4,6 +4,7 @@ import type { Shown } from '../quantity/types.ts'
 import { blockAnchor, numberLines } from './anchors.ts'
 import { answerMentions } from './answer-mentions.ts'
 import { linesOf } from './block-lines.ts'
+import { doubtsOf } from './check-doubts.ts'
 import type { Results } from './evaluate.ts'
 import { citable, gatherReferences } from './gather-references.ts'
 import { truth } from './judge-blocks.ts'
@@ -12,13 +13,13 @@ import type { PlannedBlock, PlannedCalc, PlannedLine, Typed } from './plan-types
 import { printAssume } from './print-assume.ts'
 import type { PrintContext } from './print-context.ts'
 import { printGiven } from './print-given.ts'
+import { printLimits } from './print-limits.ts'
 import { pick, printTrail } from './print-lines.ts'
 import { printSecond } from './print-second.ts'
-import { referenceOf } from './reference-of.ts'
 import { sketchOf } from './sketch-view.ts'
 import { typedValues } from './typed-values.ts'
 import { usersOf } from './users.ts'
-import type { BlockWorking, CalcWorking, LimitLine, Line, PointsTable, Workings } from './workings.ts'
+import type { BlockWorking, CalcWorking, Line, PointsTable, Workings } from './workings.ts'
 
 /** Everything that is printed of a notebook, with its digits chosen line by line. A pure function of the results. */
 export function makeWorkings(results: Results): Workings {
@@ -27,6 +28,7 @@ export function makeWorkings(results: Results): Workings {
     results,
     numbering: numberLines(results),
     figures: plan.notebook.title.figures,
+    doubts: doubtsOf(plan.blocks, results.slots),
     printed: new Map(),
   }
   const users = usersOf(context)
@@ -90,7 +92,7 @@ function printBlock(
     symbols: moduleSymbols(module),
     given: printGiven(context, block),
     lines,
-    limits: limitsOf(context, block),
+    limits: printLimits(block, context.results.slots),
     cautions: cautionsOf(context, block),
     ...(block.second ? { second: printSecond(context, block.second, printed) } : {}),
     ...(sketch ? { sketch } : {}),
@@ -114,15 +116,6 @@ function isComplete(context: PrintContext, block: Exclude<PlannedBlock, { kind: 
   for (const [entity, cause] of context.results.absent)
     if (entity.block === block.index && cause !== 'not taken') return false
   return true
-}
-
-function limitsOf(context: PrintContext, block: PlannedCalc): LimitLine[] {
-  return block.limits.flatMap(({ limit, judged }) => {
-    const kept = truth(judged, context.results.slots)
-    return kept === undefined
-      ? []
-      : [{ says: limit.says, kept, refuses: limit.otherwise === 'refuse', ...referenceOf(limit.source) }]
-  })
 }
 
 function cautionsOf(context: PrintContext, block: PlannedCalc): CalcWorking['cautions'] {

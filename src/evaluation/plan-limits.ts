@@ -1,14 +1,21 @@
 import type { Place } from '../diagnostic/diagnostic.ts'
-import type { Condition } from '../modules/module.ts'
+import type { Condition, Limit, Step } from '../modules/module.ts'
 import { ownFormula, pushOp } from './draft.ts'
 import { truth } from './judge-blocks.ts'
 import { findIn, judge, type Stage } from './module-scope.ts'
 import { planSteps } from './plan-steps.ts'
-import type { Judged, PlannedLimit } from './plan-types.ts'
+import type { Entity, Judged, PlannedLimit } from './plan-types.ts'
 
-/** Plans the steps, and each limit as soon as every name it needs is known. A refusal stops what follows. */
-export function planWithLimits(stage: Stage, alive: number): PlannedLimit[] {
-  const waiting = new Set(stage.module.limits.filter(({ when }) => !when || isKnownTrue(stage, when)))
+interface Method {
+  readonly steps: readonly Step[]
+  readonly limits: readonly Limit[]
+  /** The slot that holds 1 while the steps may be evaluated. */
+  readonly alive: number
+}
+
+/** Plans a method's steps, and each limit as soon as every name it needs is known. A refusal stops what follows of the method. */
+export function planWithLimits(stage: Stage, { steps, limits, alive }: Method): PlannedLimit[] {
+  const waiting = new Set(limits.filter(({ when }) => !when || isKnownTrue(stage, when)))
   const planned: PlannedLimit[] = []
   const planReady = (): void => {
     for (const limit of waiting) {
@@ -26,11 +33,10 @@ export function planWithLimits(stage: Stage, alive: number): PlannedLimit[] {
     }
   }
   planReady()
-  for (const step of stage.module.steps) {
+  for (const step of steps) {
     planSteps(stage, [step])
     planReady()
   }
-  const { limits } = stage.module
   return planned.sort((a, b) => limits.indexOf(a.limit) - limits.indexOf(b.limit))
 }
 
@@ -57,4 +63,13 @@ function limitPlace(stage: Stage, on: string | undefined): Place {
   const keyed = block?.kind === 'calc' && on ? block.inputs.find(input => input.key.text === on) : undefined
   if (!keyed) return stage.place
   return keyed.value.kind === 'scalar' ? keyed.value.written.place : keyed.key.place
+}
+
+/** A method that is refused gives nothing: what its steps had come to before the refusal is taken back. */
+export function forgetWhereStopped(stage: Stage, { alive, gives }: { alive: number; gives: readonly Entity[] }): void {
+  const run = (slots: Float64Array): void => {
+    if (slots[alive] !== 1) for (const { slot } of gives) slots[slot] = Number.NaN
+  }
+  const writes = gives.map(({ slot }) => slot)
+  pushOp(stage.draft, { guards: [], second: stage.second }, { reads: [alive], writes, run })
 }

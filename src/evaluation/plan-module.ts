@@ -1,8 +1,8 @@
 import type { Input } from '../modules/module.ts'
 import type { Definition } from './definition.ts'
-import { type Draft, newSlot, pushOp } from './draft.ts'
+import { type Draft, newSlot } from './draft.ts'
 import { judge, type ListRow, newScope, type Scope, type Stage } from './module-scope.ts'
-import { planWithLimits } from './plan-limits.ts'
+import { forgetWhereStopped, planWithLimits } from './plan-limits.ts'
 import { planRanges } from './plan-ranges.ts'
 import { planSecond } from './plan-second.ts'
 import { gatherRows } from './plan-steps.ts'
@@ -35,9 +35,9 @@ export function planModule(draft: Draft, definition: Extract<Definition, { kind:
     if (planned.kind === 'rows') rows.set(name, planned.rows.length)
   }
   planRanges(stage, given, alive)
-  const limits = planWithLimits(stage, alive)
+  const limits = planWithLimits(stage, { steps: module.steps, limits: module.limits, alive })
   const second = module.second && planSecond(stage, module.second)
-  forgetWhereStopped(stage, alive)
+  forgetWhereStopped(stage, { alive, gives: [...stage.all.values()].filter(({ origin }) => origin === 'step') })
   const cautions = module.cautions.map(caution => ({
     caution,
     judged: typeof caution === 'string' ? { known: true } : judge(stage, caution.when),
@@ -147,14 +147,4 @@ function wordsOf(scope: Scope): ReadonlyMap<string, string> {
       for (const [name, word] of own.words) words.set(`${name}_${row.index + 1}`, word)
   }
   return words
-}
-
-/** A block that is refused gives nothing: what its steps had come to before the refusal is taken back. */
-function forgetWhereStopped(stage: Stage, alive: number): void {
-  const steps = [...stage.all.values()].filter(({ origin }) => origin === 'step')
-  const run = (slots: Float64Array): void => {
-    if (slots[alive] !== 1) for (const { slot } of steps) slots[slot] = Number.NaN
-  }
-  const writes = steps.map(({ slot }) => slot)
-  pushOp(stage.draft, { guards: [], second: false }, { reads: [alive], writes, run })
 }

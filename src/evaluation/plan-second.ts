@@ -1,14 +1,17 @@
 import type { Second } from '../modules/module.ts'
+import { newSlot } from './draft.ts'
 import { findIn, judge, moduleFault, newScope, type Stage } from './module-scope.ts'
-import { guardedBy, planSteps } from './plan-steps.ts'
+import { forgetWhereStopped, planWithLimits } from './plan-limits.ts'
+import { guardedBy } from './plan-steps.ts'
 import type { Entity, PlannedLine, PlannedSecond } from './plan-types.ts'
-import { usedBy } from './used-by.ts'
+import { givenBy, usedBy } from './used-by.ts'
 
 /** Plans the second method: its steps see the first method's, and what both rest on is read off the two graphs. */
 export function planSecond(stage: Stage, second: Second): PlannedSecond | undefined {
   const applies = second.when ? judge(stage, second.when.condition) : { known: true }
   const head = { title: second.title, says: second.says, applies, otherwise: second.when?.otherwise ?? '' }
-  if ('known' in applies && !applies.known) return { ...head, lines: [], comparisons: [], shares: [] }
+  if ('known' in applies && !applies.known)
+    return { ...head, limits: [], lines: [], leaning: new Set(), comparisons: [], shares: [] }
   const scope = newScope(stage.scope)
   for (const [list, rows] of stage.scope.lists) {
     let before: ReturnType<typeof newScope> | undefined
@@ -20,8 +23,15 @@ export function planSecond(stage: Stage, second: Second): PlannedSecond | undefi
       }),
     )
   }
-  const own: Stage = { ...stage, scope, lines: [], second: true }
-  planSteps('slot' in applies ? guardedBy(own, applies.slot, 1) : own, second.steps)
+  const alive = newSlot(stage.draft, 1)
+  const own: Stage = { ...stage, scope, guards: [...stage.guards, alive], lines: [], second: true }
+  const before = new Set(stage.all.values())
+  const limits = planWithLimits('slot' in applies ? guardedBy(own, applies.slot, 1) : own, {
+    steps: second.steps,
+    limits: second.limits ?? [],
+    alive,
+  })
+  forgetWhereStopped(own, { alive, gives: [...stage.all.values()].filter(entity => !before.has(entity)) })
   const known = (name: string): Entity => {
     const found = findIn(scope, name)
     if (!found || !('kind' in found))
@@ -36,15 +46,24 @@ export function planSecond(stage: Stage, second: Second): PlannedSecond | undefi
       second: known(compare.second),
       applies: compare.when ? judge(own, compare.when) : { known: true },
     }))
-  return { ...head, lines: own.lines, comparisons, shares: sharedOf([...stage.lines, ...own.lines], comparisons) }
+  const parents = parentsOf([...stage.lines, ...own.lines])
+  const leaning = leaningOf(own.lines, { parents, first: new Set(stage.lines.flatMap(givenBy)) })
+  return { ...head, limits, lines: own.lines, leaning, comparisons, shares: sharedOf(parents, comparisons) }
+}
+
+type Parents = ReadonlyMap<Entity, readonly Entity[]>
+
+/** The checks that rest on something the first method gives. */
+function leaningOf(
+  lines: readonly PlannedLine[],
+  { parents, first }: { parents: Parents; first: ReadonlySet<Entity> },
+): ReadonlySet<PlannedLine> {
+  const leans = (line: PlannedLine): boolean => [...restsOn(parents, usedBy(line))].some(entity => first.has(entity))
+  return new Set(lines.filter(line => line.kind === 'check' && leans(line)))
 }
 
 /** What the first and the second answers both rest on, in the block's own order. */
-function sharedOf(
-  lines: readonly PlannedLine[],
-  pairs: readonly { first: Entity; second: Entity }[],
-): readonly Entity[] {
-  const parents = parentsOf(lines)
+function sharedOf(parents: Parents, pairs: readonly { first: Entity; second: Entity }[]): readonly Entity[] {
   const firsts = restsOn(
     parents,
     pairs.map(pair => pair.first),
@@ -56,18 +75,14 @@ function sharedOf(
   return [...firsts].filter(entity => seconds.has(entity)).sort((a, b) => a.slot - b.slot)
 }
 
-function parentsOf(lines: readonly PlannedLine[]): ReadonlyMap<Entity, readonly Entity[]> {
+function parentsOf(lines: readonly PlannedLine[]): Parents {
   const parents = new Map<Entity, Entity[]>()
-  const add = (entity: Entity, from: readonly Entity[]): void =>
-    void parents.set(entity, [...(parents.get(entity) ?? []), ...from])
-  for (const line of lines) {
-    if (line.kind === 'formula' || line.kind === 'look') add(line.gives, usedBy(line))
-    else if (line.kind === 'solve') for (const { entity } of line.gives) add(entity, usedBy(line))
-  }
+  for (const line of lines)
+    for (const entity of givenBy(line)) parents.set(entity, [...(parents.get(entity) ?? []), ...usedBy(line)])
   return parents
 }
 
-function restsOn(parents: ReadonlyMap<Entity, readonly Entity[]>, from: readonly Entity[]): ReadonlySet<Entity> {
+function restsOn(parents: Parents, from: readonly Entity[]): ReadonlySet<Entity> {
   const seen = new Set<Entity>()
   const waiting = [...from]
   for (let entity = waiting.pop(); entity; entity = waiting.pop()) {

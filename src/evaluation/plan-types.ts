@@ -186,18 +186,23 @@ export interface PlannedLimit {
   readonly place: Place
 }
 
+export interface PlannedComparison {
+  readonly compare: Comparison
+  readonly first: Entity
+  readonly second: Entity
+  readonly applies: Judged
+}
+
 export interface PlannedSecond {
   readonly title: string
   readonly says: string
   readonly applies: Judged
   readonly otherwise: string
+  readonly limits: readonly PlannedLimit[]
   readonly lines: readonly PlannedLine[]
-  readonly comparisons: readonly {
-    readonly compare: Comparison
-    readonly first: Entity
-    readonly second: Entity
-    readonly applies: Judged
-  }[]
+  /** Those of its checks that rest on a step of the first method. */
+  readonly leaning: ReadonlySet<PlannedLine>
+  readonly comparisons: readonly PlannedComparison[]
   readonly shares: readonly Entity[]
 }
 

@@ -12,8 +12,7 @@ import type { CheckLine } from './workings.ts'
 /** A check with both sides, printed to as many figures as its verdict needs, and demand over capacity. */
 export function printCheck(context: PrintContext, line: PlannedCheck, base: Base): CheckLine {
   const { formula, operands, compiled, sides, name, aspect } = line
-  const holds = satisfied(line, context.results.slots) === true
-  const head = { kind: 'check', ...base, name, satisfied: holds, ...(aspect ? { aspect } : {}) } as const
+  const head = { kind: 'check', ...base, name, ...verdictOf(context, line), ...(aspect ? { aspect } : {}) } as const
   if (!sides || ![sides.demand, sides.capacity].every(side => Number.isFinite(settled(side(context.results.slots)))))
     return { ...head, working: printTruth(context, { formula, operands, compiled }) }
   const { demandLeft, unit } = sides
@@ -26,6 +25,13 @@ export function printCheck(context: PrintContext, line: PlannedCheck, base: Base
     capacity: { digits: capacity, unit, exact: false },
     ...ratioOf(context, line, { demand, capacity }),
   }
+}
+
+function verdictOf(context: PrintContext, line: PlannedCheck): Pick<CheckLine, 'satisfied' | 'doubts' | 'verdict'> {
+  const doubts = context.doubts.get(line) ?? []
+  if (satisfied(line, context.results.slots) !== true) return { satisfied: false, doubts, verdict: 'not satisfied' }
+  const verdict = doubts.length > 0 ? `satisfied but ${doubts.join(' and ')}` : 'satisfied'
+  return { satisfied: true, doubts, verdict }
 }
 
 /** The ratio to the digits that agree with the verdict. */

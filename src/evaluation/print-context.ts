@@ -4,14 +4,16 @@ import type { Shown, Unit } from '../quantity/types.ts'
 import type { Numbering } from './anchors.ts'
 import type { Results } from './evaluate.ts'
 import { exactDigits } from './exact-digits.ts'
-import type { Entity } from './plan-types.ts'
-import type { Printed } from './workings.ts'
+import type { Entity, PlannedLine } from './plan-types.ts'
+import type { Doubt, Printed } from './workings.ts'
 
 /** What printing needs to know at every place. */
 export interface PrintContext {
   readonly results: Results
   readonly numbering: Numbering
   readonly figures: number
+  /** What speaks against the checks of calculations. */
+  readonly doubts: ReadonlyMap<PlannedLine, readonly Doubt[]>
   /** Digits of the result where an entity's own line has printed it; filled line by line. */
   readonly printed: Map<Entity, Shown>
 }

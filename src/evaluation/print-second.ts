@@ -1,4 +1,4 @@
-import { relativeDifference, truth } from './judge-blocks.ts'
+import { exceededOf, relativeDifference, truth } from './judge-blocks.ts'
 import { percentText } from './percent-text.ts'
 import type { Entity, PlannedLine, PlannedSecond } from './plan-types.ts'
 import { type PrintContext, printedOf, siOf } from './print-context.ts'
@@ -15,6 +15,8 @@ export function printSecond(
   const lines = pick(second.lines, printed)
   const head = { title, says, lines, comparisons: [], shares: [] }
   if (truth(second.applies, context.results.slots) !== true) return { ...head, absent: otherwise }
+  const refused = exceededOf(second.limits, context.results.slots).find(({ limit }) => limit.otherwise === 'refuse')
+  if (refused) return { ...head, absent: `left out here, outside the limit that ${refused.limit.says}` }
   return {
     ...head,
     comparisons: comparisonsOf(context, second),

@@ -1,6 +1,7 @@
 import { diagnosticData } from '../diagnostic/diagnostic-data.ts'
 import { dimensionName } from '../quantity/dimension-names.ts'
 import type { Shown } from '../quantity/types.ts'
+import { secondLinesOf } from './block-lines.ts'
 import type { Results } from './evaluate.ts'
 import type { Entity } from './plan-types.ts'
 import { substituted } from './substituted.ts'
@@ -63,13 +64,19 @@ function blockData(results: Results, block: Exclude<BlockWorking, { kind: 'assum
       : {}),
     outputs: outputsData(results, block.name, block.lines),
     steps: block.lines.filter(line => line.kind !== 'check').map(stepData),
-    checks: block.lines.filter(line => line.kind === 'check').map(checkData),
+    checks: block.checks.map(line => ({ ...checkData(line), ...methodData(block, line) })),
     ...(calc?.second ? { second: secondData(results, calc) } : {}),
     ...(calc ? { limits: calc.limits.map(limitData), cautions: calc.cautions } : {}),
   }
 }
 
-const limitData = ({ says, kept, refuses, reference }: LimitLine) => ({ says, kept, refuses, ...sourceData(reference) })
+const limitData = ({ says, kept, refuses, method, reference }: LimitLine) => ({
+  says,
+  kept,
+  refuses,
+  method,
+  ...sourceData(reference),
+})
 
 function entityOf(results: Results, key: string): Entity | undefined {
   const named = results.plan.names.get(key)
@@ -158,9 +165,20 @@ function checkData(line: CheckLine) {
     ...(line.capacity ? { capacity: shownData(line.capacity) } : {}),
     ...(line.ratio ? { ratio: line.ratio.value } : {}),
     satisfied: line.satisfied,
+    ...doubtsData(line),
     ...sourceData(line.reference),
   }
 }
+
+/** Which method of a calculation makes the check. */
+const methodData = (block: BlockWorking, line: CheckLine) =>
+  block.kind === 'calc' ? { method: secondLinesOf(block).includes(line) ? 'second' : 'first' } : {}
+
+/** What speaks against a check, as two truths: alike in every record of checks. */
+export const doubtsData = ({ doubts }: CheckLine) => ({
+  outside_limits: doubts.includes('outside limits'),
+  methods_differ: doubts.includes('methods differ'),
+})
 
 function secondData(results: Results, block: CalcWorking) {
   const { second } = block

@@ -50,10 +50,10 @@ const branchSpot = (base: Base, { holds, working, because }: BranchLine): Spot =
   ...(working ? { formula: substituted(working).formula } : { note: because ?? '' }),
 })
 
-const checkSpot = (base: Base, { satisfied, working, ratio }: CheckLine): Spot => ({
+const checkSpot = (base: Base, { satisfied, verdict, working, ratio }: CheckLine): Spot => ({
   ...base,
   kind: 'check',
-  value: satisfied ? 'satisfied' : 'NOT SATISFIED',
+  value: satisfied ? verdict : 'NOT SATISFIED',
   formula: substituted(working).formula,
   ...(ratio ? { note: `ratio ${ratio.shown.digits}` } : {}),
 })

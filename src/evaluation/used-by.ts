@@ -14,3 +14,9 @@ export function tablesUsedBy(line: PlannedLine): readonly Points[] {
   const operands = line.kind === 'branch' ? line.test?.operands : 'operands' in line ? line.operands : undefined
   return [...(operands?.values() ?? [])].filter((found): found is Points => 'kind' in found && found.kind === 'points')
 }
+
+/** The entities a line gives: none where it is a check or a branch. */
+export function givenBy(line: PlannedLine): readonly Entity[] {
+  if (line.kind === 'formula' || line.kind === 'look') return [line.gives]
+  return line.kind === 'solve' ? line.gives.map(({ entity }) => entity) : []
+}

@@ -123,7 +123,14 @@ export interface CheckLine extends LineBase {
   readonly satisfied: boolean
   /** Absent: strength, stability or service. */
   readonly aspect?: CheckAspect
+  /** Why a satisfied check may not be leant on; empty where nothing speaks against it. */
+  readonly doubts: readonly Doubt[]
+  /** What it came to in words: `satisfied`, `satisfied but outside limits`, `not satisfied`. */
+  readonly verdict: string
 }
+
+/** A limit of the method that makes a check is exceeded; the second method of its block disagrees with the first. */
+export type Doubt = 'outside limits' | 'methods differ'
 
 export type Line = FormulaLine | LookLine | BranchLine | SolveLine | CheckLine
 
@@ -151,6 +158,8 @@ export interface LimitLine {
   readonly says: string
   readonly kept: boolean
   readonly refuses: boolean
+  /** Which of the two methods ends here. */
+  readonly method: 'first' | 'second'
   readonly reference?: Reference
 }
 

@@ -196,7 +196,7 @@ export type Step =
   | SolveStep
   | CheckStep
 
-/** A limit of validity. `holds` is a condition over inputs and steps, judged as soon as its names are known. */
+/** A limit of validity; exceeded, it casts doubt on the checks of its method. `holds` is a condition over inputs and steps, judged as soon as its names are known. */
 export interface Limit {
   readonly holds: Condition
   /** A short clause that reads after `outside the limit that` and by itself: `the ratio of the spans is at most 2`. */
@@ -214,10 +214,18 @@ export interface Limit {
 
 export type Caution = string | { readonly says: string; readonly when: Condition }
 
-/** The independent method. Its steps see the module's inputs and steps; `compare` says which results must agree, how well and why. */
+/**
+ * The independent method. Its steps see the module's inputs and steps, and may be checks as well; `compare` says which results must
+ * agree, how well and why.
+ */
 export interface Second {
   readonly title: string
   readonly says: string
+  /**
+   * Limits of this method alone, over its own steps too: exceeded, they cast doubt on its own checks. One that refuses leaves this
+   * method out and stops nothing else; it stands before those that say less.
+   */
+  readonly limits?: readonly Limit[]
   /** Evaluated only when this holds; otherwise the package says why there is no second method here. */
   readonly when?: { readonly condition: Condition; readonly otherwise: string }
   readonly steps: readonly Step[]

@@ -1,8 +1,10 @@
 import type { Element } from 'hast'
 import { h } from 'hastscript'
 import { plainNumber } from '../quantity/number-print.ts'
-import { ratioBar, verdict } from '../typesetting/marks.ts'
+import { caution, ratioBar, verdict } from '../typesetting/marks.ts'
+import { anchorLinks } from '../typesetting/reference-html.ts'
 import type { Setting } from '../typesetting/setting.ts'
+import { isDoubtful } from '../typesetting/tally-checks.ts'
 import { valueCells } from '../typesetting/value-html.ts'
 import { type Checked, type CheckedSection, checkWords, governing } from './gather-checks.ts'
 import { part } from './part.ts'
@@ -11,7 +13,11 @@ import { part } from './part.ts'
 export function checksSheet(sections: readonly CheckedSection[], setting: Setting): Element {
   const checks = sections.flatMap(section => section.checks)
   if (checks.length === 0) return part('checks', 'Summary of checks', [h('p', 'The package makes no check.')])
-  return part('checks', 'Summary of checks', [...governingBox(checks, setting), table(sections, setting)])
+  return part('checks', 'Summary of checks', [
+    ...governingBox(checks, setting),
+    ...doubtful(checks),
+    table(sections, setting),
+  ])
 }
 
 function governingBox(checks: readonly Checked[], setting: Setting): Element[] {
@@ -20,6 +26,20 @@ function governingBox(checks: readonly Checked[], setting: Setting): Element[] {
     h('div.governing-checks', [
       ...(main ? [governs('Governing check', main, setting)] : []),
       ...(geometry ? [governs('Governing check of geometry', geometry, setting)] : []),
+    ]),
+  ]
+}
+
+/** What the mark of a doubtful check means, and which checks bear it. */
+function doubtful(checks: readonly Checked[]): Element[] {
+  const lines = checks.map(({ line }) => line).filter(isDoubtful)
+  if (lines.length === 0) return []
+  return [
+    h('p.doubts', [
+      caution(),
+      ' Satisfied, but to be judged apart, because a limit of the method is exceeded or its second method differs: ',
+      ...anchorLinks(lines),
+      '.',
     ]),
   ]
 }
@@ -35,7 +55,7 @@ function governs(label: string, worst: Checked, setting: Setting): Element {
       h('b', checkWords(worst, setting)),
       h('span.where', ` in ${block.number} ${blockTitle} (${block.name})`),
     ]),
-    h('p.outcome', [...ratio, verdict(line.satisfied)]),
+    h('p.outcome', [...ratio, verdict(line)]),
   ])
 }
 
@@ -69,6 +89,6 @@ function checkRow(check: Checked, setting: Setting): Element {
     ...demand,
     ...capacity,
     ...ratio,
-    h('td', [verdict(line.satisfied)]),
+    h('td', [verdict(line)]),
   ])
 }

@@ -43,6 +43,6 @@ function row({ title, check }: Governing, setting: Setting): Element {
     h('th', { scope: 'row' }, title),
     h('td.meaning', [h('a', { href: `#${line.id}` }, line.number), ' ', ...checkWords(check, setting)]),
     ...ratio,
-    h('td', [verdict(line.satisfied)]),
+    h('td', [verdict(line)]),
   ])
 }

@@ -1,5 +1,6 @@
 import type { CalcWorking, CheckLine, Workings } from '../evaluation/workings.ts'
 import { plainNumber } from '../quantity/number-print.ts'
+import { isDoubtful, tallyChecks } from '../typesetting/tally-checks.ts'
 import type { PackageModel } from './package-model.ts'
 import { noticeId } from './place-workings.ts'
 import { assumptionRows } from './register-sheet.ts'
@@ -43,14 +44,26 @@ function checks(workings: Workings): StateLine[] {
 }
 
 function checkLine(what: string, all: readonly CheckLine[]): StateLine {
-  const failing = all.filter(check => !check.satisfied).length
-  const state = failing > 0 ? `${failing} of ${all.length} not satisfied` : `all ${all.length} satisfied`
+  const tally = [...tallyChecks(all)]
+  const state = tally.map(([words, some]) => tallied(words, { some, of: all.length })).join('; ')
   const worst = all.toSorted((a, b) => (b.ratio?.value ?? 0) - (a.ratio?.value ?? 0))[0]
   const finding = worst?.ratio
     ? `${state}; highest ratio ${plainNumber(worst.ratio.shown.digits)} at ${worst.number}`
     : state
-  return { what, finding: all.length === 0 ? 'none made' : finding, to: 'checks', attention: failing > 0 }
+  const attention = tally.some(([words]) => words !== 'satisfied')
+  return { what, finding: all.length === 0 ? 'none made' : finding, to: 'checks', attention }
 }
+
+/** How many checks of how many came to what; the doubtful ones by their numbers. */
+function tallied(words: string, { some, of }: { some: readonly CheckLine[]; of: number }): string {
+  if (words === 'satisfied' && some.length === of) return `all ${of} satisfied`
+  const numbers = some.slice(0, mostNamed).map(({ number }) => number)
+  const more = some.length > mostNamed ? ` and ${some.length - mostNamed} more` : ''
+  return `${some.length} of ${of} ${words}${some.some(isDoubtful) ? `: ${numbers.join(', ')}${more}` : ''}`
+}
+
+/** So many doubtful checks are named on the cover. */
+const mostNamed = 6
 
 function holds({ workings, notebook }: PackageModel): StateLine {
   const held = assumptionRows(workings)

@@ -1,3 +1,4 @@
+import { secondLinesOf } from '../evaluation/block-lines.ts'
 import type { Plan, PlannedCheck, PlannedLine } from '../evaluation/plan-types.ts'
 import type { Varied } from './varied.ts'
 
@@ -37,7 +38,7 @@ export function watchOf({ plan, base, moved }: Varied): Watch {
 
 /** Every line of the first methods. */
 export function firstLines(plan: Plan): readonly PlannedLine[] {
-  const second = new Set(plan.blocks.flatMap(block => (block?.kind === 'calc' ? (block.second?.lines ?? []) : [])))
+  const second = new Set(plan.blocks.flatMap(block => (block ? secondLinesOf(block) : [])))
   return plan.trail.filter(line => !second.has(line))
 }
 

@@ -14,7 +14,7 @@ export function checkLine(line: CheckLine, setting: Setting): Element {
 }
 
 function outcome(line: CheckLine): ElementContent[] {
-  return [verdict(line.satisfied), ...ratioHtml(line)]
+  return [verdict(line), ...ratioHtml(line)]
 }
 
 /** The ratio with its bar; nothing where a check has none. */

@@ -6,7 +6,7 @@ import { prose } from './prose.ts'
 import { asAt, referenceHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 
-/** The limits of validity, each shown as kept or exceeded for these inputs. */
+/** The limits of validity, the second method's last, each shown as kept or exceeded for these inputs. */
 export function limitsHtml(limits: readonly LimitLine[], setting: Setting): Element[] {
   if (limits.length === 0) return []
   return [
@@ -20,10 +20,15 @@ export function limitsHtml(limits: readonly LimitLine[], setting: Setting): Elem
   ]
 }
 
-function limitItem({ says, kept, reference }: LimitLine, setting: Setting): Element {
+function limitItem({ says, kept, method, reference }: LimitLine, setting: Setting): Element {
   const state = kept ? h('span.verdict', [tick(), 'kept:']) : h('span.verdict.fails', [cross(), h('b', 'exceeded:')])
   const source = reference ? [' ', h('span.source', [referenceHtml(reference, setting)])] : []
-  return h('li', [state, ' ', h('span.limit', prose(says, setting)), ...source])
+  return h('li', [
+    state,
+    ' ',
+    h('span.limit', prose(method === 'second' ? `second method: ${says}` : says, setting)),
+    ...source,
+  ])
 }
 
 /** What an engineer must keep in mind with this method; what an earlier use of the module says already is not said again. */

@@ -1,5 +1,7 @@
 import type { Element } from 'hast'
 import { h, s } from 'hastscript'
+import type { CheckLine } from '../evaluation/workings.ts'
+import { isDoubtful } from './tally-checks.ts'
 
 const ink = '#1a1a1a'
 
@@ -33,11 +35,11 @@ export function usedIn(): Element {
   ])
 }
 
-/** Satisfied or not satisfied, in words with the mark. */
-export function verdict(satisfied: boolean): Element {
-  return satisfied
-    ? h('span.verdict', [tick(), h('b', 'satisfied')])
-    : h('span.verdict.fails', [cross(), h('b', 'not satisfied')])
+/** Satisfied, satisfied with a doubt, or not satisfied, in words with the mark. */
+export function verdict(check: Pick<CheckLine, 'satisfied' | 'doubts' | 'verdict'>): Element {
+  const words = h('b', check.verdict)
+  if (!check.satisfied) return h('span.verdict.fails', [cross(), words])
+  return isDoubtful(check) ? h('span.verdict.doubt', [caution(), words]) : h('span.verdict', [tick(), words])
 }
 
 /** The empty square for the checker's tick. */

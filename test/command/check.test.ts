@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { failing, faulty, folderWith, sound } from './notebooks.ts'
+import { deep, failing, faulty, folderWith, sound } from './notebooks.ts'
 import { command, undercroft } from './run-undercroft.ts'
 
 describe('check', () => {
@@ -61,7 +61,15 @@ describe('check', () => {
     expect([status, stderr]).toEqual([2, ''])
     const [a, b, c] = JSON.parse(stdout)
     expect(a.checks).toEqual([
-      { block: 'strip', number: '1.02', says: 'what the slab carries', satisfied: false, ratio: 62.5 / 40 },
+      {
+        block: 'strip',
+        number: '1.02',
+        says: 'what the slab carries',
+        satisfied: false,
+        outside_limits: false,
+        methods_differ: false,
+        ratio: 62.5 / 40,
+      },
     ])
     expect(a.diagnostics[0]).toMatchObject({ path: 'a.md', rule: 'check-not-satisfied', severity: 'warning' })
     expect(b.diagnostics[0]).toMatchObject({
@@ -77,6 +85,25 @@ describe('check', () => {
       checks: [],
       diagnostics: [],
     })
+  })
+
+  it('counts and names apart what is satisfied only outside the limits of the method, the second method’s checks too', async () => {
+    const cwd = folderWith({ 'deep.md': deep })
+    const { status, stdout } = await undercroft(['check', 'deep.md'], { cwd })
+    expect(status).toBe(0)
+    expect(stdout).toMatch(/^1\.\d\d +shield +the protection factor is as required .* satisfied but outside limits$/m)
+    expect(stdout).toMatch(/^1\.\d\d +shield +the protection factor by the second method .* satisfied$/m)
+    expect(stdout).toContain('deep.md: 2 checks, 1 satisfied but outside limits, 1 satisfied, largest')
+    expect(stdout).not.toContain('all satisfied')
+  })
+
+  it('gives the doubt as data', async () => {
+    const cwd = folderWith({ 'deep.md': deep })
+    const { stdout } = await undercroft(['check', 'deep.md', '--format', 'json'], { cwd })
+    expect(JSON.parse(stdout)[0].checks).toMatchObject([
+      { satisfied: true, outside_limits: true, methods_differ: false },
+      { satisfied: true, outside_limits: false, methods_differ: false },
+    ])
   })
 
   it('reads standard input for -, once', async () => {

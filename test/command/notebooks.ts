@@ -34,6 +34,17 @@ export const failing = withSpan('5 m')
 export const faulty = sound.replace('site.span^2', 'site.spam^2')
 export const undated = sound.replace('date: 2026-03-02\n', '')
 
+/** A stack of some eleven halvings, one more than the rule is good for, and some eight mean free paths at 2 MeV. */
+export const deep = `${front}
+\`\`\`calc halving-layers shield
+layers:
+  - { material: packed earth, thickness: 600 mm }
+  - { material: concrete, thickness: 300 mm }
+required_factor: 100
+energy: 2 MeV
+\`\`\`
+`
+
 /** An empty folder for one test, with the files given. */
 export function folderWith(files: Readonly<Record<string, string | Uint8Array>> = {}): string {
   const folder = mkdtempSync(join(tmpdir(), 'undercroft-command-'))

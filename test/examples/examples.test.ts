@@ -98,9 +98,21 @@ describe('skerry-point: one whole design', () => {
     ])
   })
 
-  it('warns of one thing, the limit that its text discusses', () => {
-    expect(rulesOf(skerryPoint, 'warning')).toEqual([expect.stringMatching(/^limit-exceeded: .*at most ten halvings/)])
+  it('warns of two things, the limits that its text discusses', () => {
+    expect(rulesOf(skerryPoint, 'warning')).toEqual([
+      expect.stringMatching(/^limit-exceeded: .*at most ten halvings/),
+      expect.stringMatching(/^limit-exceeded: .*second method.* 1 to 10 mean free paths/),
+    ])
     expect(at(skerryPoint).notebook.text).toMatch(/the limit of ten is exceeded/)
+    expect(at(skerryPoint).notebook.text).toMatch(/past the ten to which its build-up was fitted/)
+  })
+
+  it('shows both checks of the protection as satisfied outside the limits, and no other', () => {
+    const doubtful = checksOf(skerryPoint).filter(({ doubts }) => doubts.length > 0)
+    expect(doubtful.map(({ name, satisfied, doubts }) => [name, satisfied, doubts])).toEqual([
+      ['protection', true, ['outside limits']],
+      ['protection_beam', true, ['outside limits']],
+    ])
   })
 
   it('leaves holds open, each with what must wait for it', () => {
@@ -124,6 +136,8 @@ describe('skerry-point: one whole design', () => {
     ['reaction.w_u', 89.562e3, 5],
     ['flotation.hold_build', 1206.5e3, 100],
     ['protection.n_all', 15.447, 0.001],
+    ['protection.b', 10.128, 0.001],
+    ['protection.P_beam', 1991.8, 0.5],
     ['air.c_s', 0.0021686, 0.0000005],
   ])('hands on %s as worked apart', (name, expected, within) => {
     expect(Math.abs(si(skerryPoint, name) - expected)).toBeLessThan(within)

@@ -13,7 +13,7 @@ export function drawingOf(
   options: { units?: System } = {},
 ): Drawing {
   const { results } = runModule(module, inputs, options)
-  const context = { results, numbering: numberLines(results), figures: 4, printed: new Map() }
+  const context = { results, numbering: numberLines(results), doubts: new Map(), figures: 4, printed: new Map() }
   const drawing = sketchOf(context, results.plan.blocks[0] as PlannedCalc)
   if (!drawing) throw new Error(`${module.id} has no drawing of this block`)
   return drawing

@@ -2,7 +2,7 @@ import type { Diagnostic } from '../../src/diagnostic/diagnostic.ts'
 import { linesOf } from '../../src/evaluation/block-lines.ts'
 import { calcNotebook } from '../../src/evaluation/calc-notebook.ts'
 import { evaluate, type Results } from '../../src/evaluation/evaluate.ts'
-import { satisfied as satisfiedIn, truth } from '../../src/evaluation/judge-blocks.ts'
+import { satisfied as satisfiedIn, secondLimitsOf, truth } from '../../src/evaluation/judge-blocks.ts'
 import { plan } from '../../src/evaluation/plan.ts'
 import type { Entity, PlannedCalc, PlannedCheck } from '../../src/evaluation/plan-types.ts'
 import type { CaseInput, Module } from '../../src/modules/module.ts'
@@ -60,7 +60,7 @@ export function runModule(
       if (named.length === 0) throw new Error(`no check is called ${name}`)
       return named.map(check => satisfiedIn(check, results.slots)).find(answer => answer !== undefined)
     },
-    limits: (block?.limits ?? []).map(({ limit, judged }) => ({
+    limits: (block ? [...block.limits, ...secondLimitsOf(block, results.slots)] : []).map(({ limit, judged }) => ({
       says: limit.says,
       kept: truth(judged, results.slots),
       refuses: limit.otherwise === 'refuse',

@@ -82,7 +82,7 @@ describe('working-html: lines', () => {
     expect(failing).toContain('<b>not satisfied</b>')
     expect(failing).toContain('class="mark"')
     expect(failing).toContain('<span class="ratio">1.12')
-    expect(html(checkLine({ ...check, satisfied: true }, setting))).toContain('<b>satisfied</b>')
+    expect(html(checkLine({ ...check, satisfied: true, verdict: 'satisfied' }, setting))).toContain('<b>satisfied</b>')
   })
   it('ratio bar: stops at its frame, and runs past it in black', () => {
     expect(html(ratioBar(0.5))).toContain('width="40"')

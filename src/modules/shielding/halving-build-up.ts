@@ -1,6 +1,6 @@
 import type { Second } from '../module.ts'
 import { cite } from '../sources.ts'
-import { each, look, step } from '../words.ts'
+import { check, each, limit, look, step } from '../words.ts'
 import { bergerC, bergerD, massAttenuation, nominalDensity } from './halving-tables.ts'
 
 const massPerArea = { SI: 'g/cm^2', US: 'g/cm^2' }
@@ -8,12 +8,24 @@ const massPerArea = { SI: 'g/cm^2', US: 'g/cm^2' }
 /** Exponential attenuation of a parallel beam of one energy, with the build-up factor of concrete. */
 export const attenuationWithBuildUp: Second = {
   title: 'Exponential attenuation with build-up',
-  says: 'A parallel beam of one photon energy through the same layers: mass per area times the published mass attenuation coefficient, with the build-up of scattered radiation in concrete for the whole stack. The band is wide on purpose: a beam of one energy is no spectrum, its first halving or two go slowly while scatter builds up, densities are nominal, and concrete stands for every layer in the build-up.',
-  when: {
-    condition: { formula: 'n_all <= 16' },
-    otherwise:
-      'the stack is deeper than sixteen halvings, about twenty mean free paths, where the build-up factors end',
-  },
+  says: 'A parallel beam of one photon energy through the same layers: mass per area times the published mass attenuation coefficient, with the build-up of scattered radiation in concrete for the whole stack. The band is wide on purpose: a beam of one energy is no spectrum, its first halving or two go slowly while scatter builds up, densities are nominal, and concrete stands for every layer in the build-up. The build-up was fitted from 1 to 10 mean free paths; from there to 20 the fit lies above the older tables (from memory), by less than half a halving: more comes through, on the safe side, but outside its range.',
+  limits: [
+    limit('b <= 20', {
+      says: 'the stack is at most 20 mean free paths deep',
+      advice: 'There the published build-up factors end: the second method is left out',
+      otherwise: 'refuse',
+      on: 'layers',
+      source: cite('buildup-concrete'),
+    }),
+    limit('b >= 1 and b <= 10', {
+      says: 'the stack is 1 to 10 mean free paths deep',
+      advice:
+        'The build-up factors were fitted in this range; above it the fit lies over the older tables, on the safe side',
+      otherwise: 'warn',
+      on: 'layers',
+      source: cite('buildup-concrete'),
+    }),
+  ],
   steps: [
     each('layers', [
       look('rho', nominalDensity, {
@@ -37,6 +49,10 @@ export const attenuationWithBuildUp: Second = {
     step('B', '1 + C_b * b * exp(D_b * b)', { says: 'build-up factor', source: cite('buildup-concrete') }),
     step('T_beam', 'B * exp(-b)', { says: 'share of the beam that comes through', symbol: 'T_beam' }),
     step('n_beam', '-log(T_beam) / log(2)', { says: 'halvings by this method', symbol: 'n_beam' }),
+    step('P_beam', '1 / T_beam', { says: 'protection factor by this method', symbol: 'P_beam' }),
+    check('protection_beam', 'P_beam >= required_factor', {
+      says: 'the protection factor by the second method is as required',
+    }),
   ],
   compare: [
     {

@@ -181,9 +181,65 @@ describe('halving layers, second method', () => {
     expect(agrees([['concrete', '11.99 in']])).toEqual([])
   })
 
-  it('halving-layers: past sixteen halvings there is no second method', () => {
-    expect(run([['packed earth', '57.59 in']]).has('T_beam')).toBe(true)
-    expect(run([['packed earth', '57.61 in']]).has('T_beam')).toBe(false)
-    expect(run([['packed earth', '57.61 in']]).diagnostics.map(({ rule }) => rule)).not.toContain('methods-disagree')
+  // A mean free path of concrete is 1 / (0.06495 cm^2/g * 2.3 g/cm^3) = 66.94 mm at 1 MeV, by hand.
+  const path = 10 / (0.06495 * 2.3)
+  const paths = (count: number) => run([['concrete', `${count * path} mm`]])
+  const secondLimits = (count: number) =>
+    paths(count)
+      .limits.filter(({ says }) => says.includes('mean free paths'))
+      .flatMap(({ kept }) => kept ?? [])
+
+  it.each([
+    [0.999, [true, false]],
+    [1.001, [true, true]],
+    [9.999, [true, true]],
+    [10.001, [true, false]],
+    [19.999, [true, false]],
+    [20.001, [false]],
+  ])('halving-layers: at %d mean free paths the limits of the build-up are kept or exceeded: %j', (count, kept) => {
+    expect(secondLimits(count)).toEqual(kept)
+    expect(paths(count).errors).toEqual([])
+  })
+
+  it('halving-layers: past 20 mean free paths, where the published build-up ends, there is no second method, and that is said', () => {
+    expect(paths(19.999).has('T_beam')).toBe(true)
+    const past = paths(20.001)
+    expect(['b', 'T_beam', 'P_beam'].map(past.has)).toEqual([false, false, false])
+    expect(past.satisfied('protection_beam')).toBeUndefined()
+    expect(past.satisfied('protection')).toBe(true)
+    expect(past.diagnostics.map(({ rule, severity }) => [rule, severity])).toEqual([
+      ['limit-exceeded', 'warning'],
+      ['limit-exceeded', 'warning'],
+    ])
+    expect(past.diagnostics[1]?.says).toMatch(/second method left out: outside the limit .* 20 mean free paths/)
+  })
+
+  it('halving-layers: the second method’s factor is held against the required one as well, just met and just missed', () => {
+    // computed: 500 mm of concrete at 1 MeV let 7.74417e-3 through, a factor of 129.13; by the halving rule 294.6
+    const stack: readonly Layer[] = [['concrete', '500 mm']]
+    const both = (required: string) => {
+      const result = run(stack, { required_factor: required })
+      return [result.satisfied('protection'), result.satisfied('protection_beam')]
+    }
+    expect(run(stack).si('P_beam')).toBeCloseTo(1 / 7.74417e-3, 1)
+    expect(both('129.1')).toEqual([true, true])
+    expect(both('129.2')).toEqual([true, false])
+    expect(both('295')).toEqual([false, false])
+  })
+
+  it('halving-layers: a check of the second method that is missed is said', () => {
+    const result = run([['concrete', '500 mm']], { required_factor: '200' })
+    expect(result.diagnostics.map(({ rule, says }) => [rule, says.includes('second method')])).toEqual([
+      ['check-not-satisfied', true],
+    ])
+  })
+
+  it('halving-layers: from 10 to 20 mean free paths the second method promises less with the fit than with the older tables', () => {
+    // memory: build-up of concrete, moments method, at 15 and 20 mean free paths (Eisenhauer and Simmons 1975)
+    for (const [count, older] of [
+      [15, 37.2],
+      [19.999, 57.1],
+    ] as const)
+      expect(paths(count).si('P_beam')).toBeLessThan(Math.exp(count) / older)
   })
 })
