@@ -152,7 +152,9 @@ describe('compose: the cover', () => {
     const said = rows.filter(text => text.includes('fits on the site'))
     expect(said).toHaveLength(1)
     expect(said[0]).toMatch(/^Geometry/)
-    expect(rows.find(text => text.startsWith('Checks of geometry'))).toMatch(/all 1 satisfied; highest ratio 0\.99/)
+    expect(rows.find(text => text.startsWith('Checks of geometry'))).toMatch(
+      /1 of 1 satisfied but outside limits: [\d.]+; highest ratio 0\.99/,
+    )
     expect(rows.find(text => text.startsWith('Checks1') || text.startsWith('Checks '))).not.toContain('0.99')
   })
   it('counts and lists the values typed in blocks, each linked, not those that an assumption gives', () => {
