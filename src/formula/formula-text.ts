@@ -1,6 +1,7 @@
 import { typedDigits } from '../quantity/number-print.ts'
-import type { Shown, Unit } from '../quantity/types.ts'
-import { staysInLine } from './bare-unit.ts'
+import type { Unit } from '../quantity/types.ts'
+import { unitInLine } from './bare-unit.ts'
+import { callArguments, type ShownOf, valuesOf } from './printed-parts.ts'
 import type { Formula, Node } from './types.ts'
 
 /** Text of a part and how strongly it holds together. */
@@ -47,20 +48,11 @@ export function nodeText(node: Node): string {
 }
 
 /** The formula with numbers put in, `0.0478 × 52.3 × 3.4^2`. It is a formula itself, so that another reader can recompute it. */
-export function shownText(
-  formula: Formula,
-  shownOf: (name: string) => Shown | readonly Shown[],
-  { bare }: { readonly bare: boolean },
-): string {
-  const value = ({ digits, unit }: Shown): Text => (bare && !staysInLine(unit) ? plain(digits) : measured(digits, unit))
-  const values = (name: string): readonly Text[] => {
-    const shown = shownOf(name)
-    return ('digits' in shown ? [shown] : shown).map(value)
-  }
+export function shownText(formula: Formula, shownOf: ShownOf, { bare }: { readonly bare: boolean }): string {
+  const values = valuesOf(shownOf, { bare, write: measured })
   return write(formula.tree, {
     name: name => values(name)[0] ?? atom(name),
-    quantity: ({ text, unit }) =>
-      bare && !staysInLine(unit) ? plain(typedDigits(text)) : measured(typedDigits(text), unit),
+    quantity: ({ text, unit }) => measured(typedDigits(text), unitInLine(unit, bare)),
     unit: unit => (bare ? { ...atom('1'), unity: true } : unitAlone(unit)),
     list: name => total(values(name)),
     members: values,
@@ -73,8 +65,8 @@ const plain = (digits: string): Text => ({
   ...(digits.startsWith('-') && { minus: true, strength: strength.negative }),
 })
 
-function measured(digits: string, unit: Unit): Text {
-  if (unit.text === '') return plain(digits)
+function measured(digits: string, unit: Unit | undefined): Text {
+  if (unit === undefined || unit.text === '') return plain(digits)
   const minus = digits.startsWith('-')
   const text = unit.text.startsWith('1/') ? `${digits} ${inverse(unit.text)}` : `${digits} ${unit.text}`
   return { text, strength: strength.negative, endsInUnit: true, ...(minus && { minus }) }
@@ -197,10 +189,6 @@ function power(left: Text, right: Text): Text {
 function call(node: Extract<Node, { kind: 'call' }>, leaves: Leaves): Text {
   const [list] = node.args
   if (node.fn === 'sum' && list?.kind === 'name') return leaves.list(list.name)
-  const opens = node.fn === 'min' || node.fn === 'max'
-  const args = node.args.flatMap((arg, i) => {
-    if (node.fn === 'interpolate' && i === 0 && arg.kind === 'name') return [atom(arg.name)]
-    return opens && arg.kind === 'name' ? leaves.members(arg.name) : [write(arg, leaves)]
-  })
+  const args = callArguments(node, { of: arg => write(arg, leaves), table: atom, members: leaves.members })
   return atom(`${node.fn}(${args.map(arg => arg.text).join(', ')})`)
 }

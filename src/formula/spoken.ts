@@ -1,7 +1,8 @@
 import { spokenNumber, typedDigits } from '../quantity/number-print.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
 import { unitSpoken } from '../quantity/unit.ts'
-import { staysInLine, unitOfLiteral } from './bare-unit.ts'
+import { unitOfLiteral } from './bare-unit.ts'
+import { callArguments, type ShownOf, valuesOf } from './printed-parts.ts'
 import { symbolSpoken } from './symbol.ts'
 import type { Comparison, Formula, FunctionName, Node } from './types.ts'
 
@@ -28,17 +29,8 @@ export function spokenSymbols(formula: Formula, symbolOf: (name: string) => stri
 }
 
 /** A formula with numbers put in, in words. `bare`: without units. */
-export function spokenNumbers(
-  formula: Formula,
-  shownOf: (name: string) => Shown | readonly Shown[],
-  { bare }: { readonly bare: boolean },
-): string {
-  const value = ({ digits, unit }: Shown): string =>
-    bare && !staysInLine(unit) ? spokenNumber(digits) : measured(digits, unit)
-  const values = (name: string): readonly string[] => {
-    const shown = shownOf(name)
-    return ('digits' in shown ? [shown] : shown).map(value)
-  }
+export function spokenNumbers(formula: Formula, shownOf: ShownOf, { bare }: { readonly bare: boolean }): string {
+  const values = valuesOf(shownOf, { bare, write: measured })
   return speak(formula.tree, {
     name: name => values(name)[0] ?? symbolSpoken(name),
     quantity: node => literal(node, bare),
@@ -51,13 +43,11 @@ export function spokenNumbers(
 /** A number with its unit in words: `26.08 kilonewton metres per metre`. */
 export const spokenShown = (shown: Shown): string => measured(shown.digits, shown.unit)
 
-const measured = (digits: string, unit: Unit): string =>
-  [spokenNumber(digits), unitSpoken(unit)].filter(Boolean).join(' ')
+const measured = (digits: string, unit: Unit | undefined): string =>
+  [spokenNumber(digits), unit ? unitSpoken(unit) : ''].filter(Boolean).join(' ')
 
-function literal(node: Extract<Node, { kind: 'quantity' }>, bare: boolean): string {
-  const unit = unitOfLiteral(node, bare)
-  return unit ? measured(typedDigits(node.text), unit) : spokenNumber(typedDigits(node.text))
-}
+const literal = (node: Extract<Node, { kind: 'quantity' }>, bare: boolean): string =>
+  measured(typedDigits(node.text), unitOfLiteral(node, bare))
 
 const grouped = (words: string): string => `open bracket ${words} close bracket`
 
@@ -161,11 +151,7 @@ function power(base: Node, { exponent, leaves }: { exponent: Node; leaves: Leave
 function call(node: Extract<Node, { kind: 'call' }>, leaves: Leaves): string {
   const [first] = node.args
   if (node.fn === 'sum' && first?.kind === 'name') return leaves.list(first.name)
-  const opens = node.fn === 'min' || node.fn === 'max'
-  const args = node.args.flatMap((arg, i) => {
-    if (node.fn === 'interpolate' && i === 0 && arg.kind === 'name') return [symbolSpoken(arg.name)]
-    return opens && arg.kind === 'name' ? leaves.members(arg.name) : [speak(arg, leaves)]
-  })
+  const args = callArguments(node, { of: arg => speak(arg, leaves), table: symbolSpoken, members: leaves.members })
   const inside =
     args.length > 1 ? grouped(args.join(', ')) : first && isCompound(first) ? grouped(args.join('')) : args.join('')
   return `${functions[node.fn]} ${inside}`

@@ -3,6 +3,7 @@ import type { Shown, Unit } from '../quantity/types.ts'
 import { standsClose, unitTex } from '../quantity/unit.ts'
 import { unitInLine, unitOfLiteral } from './bare-unit.ts'
 import { atLeast, atom, behind, bracketed, joined, type Piece, strengths } from './piece.ts'
+import { type ShownOf, several } from './printed-parts.ts'
 import { readingTex, readSymbol, type SymbolReading, withIndex } from './symbol.ts'
 import { type Leaves, texTree, unitPiece } from './tex-tree.ts'
 import type { Formula, Node } from './types.ts'
@@ -18,7 +19,7 @@ export interface Linked extends Shown {
 }
 
 /** What is printed for a name; a list where the name stands for several values. */
-export type ShownOf = (name: string) => Linked | readonly Linked[]
+export type LinkedOf = ShownOf<Linked>
 
 /** TeX of a formula in symbols, for KaTeX in strict mode. */
 export function texSymbols(formula: Formula, symbolOf: SymbolOf): string {
@@ -39,7 +40,7 @@ export function texSymbols(formula: Formula, symbolOf: SymbolOf): string {
  * TeX of a formula with numbers put in. `bare`: numbers without units, bare units left away, which holds only where `coherent` says
  * so; otherwise every number carries its unit. A name over its own unit (`f_ck / MPa`) is printed as the number alone in both.
  */
-export function texNumbers(formula: Formula, shownOf: ShownOf, { bare }: { readonly bare: boolean }): string {
+export function texNumbers(formula: Formula, shownOf: LinkedOf, { bare }: { readonly bare: boolean }): string {
   const value = (shown: Linked): Piece => linked(numberPiece(shown.digits, unitInLine(shown.unit, bare)), shown.to)
   const values = (name: string): readonly Piece[] => several(shownOf(name)).map(value)
   return texTree(formula.tree, {
@@ -62,8 +63,6 @@ const writtenLeaves = {
 } satisfies Partial<Leaves>
 
 const unity: Piece = { ...atom('1', 1), unity: true }
-
-const several = (shown: Linked | readonly Linked[]): readonly Linked[] => ('digits' in shown ? [shown] : shown)
 
 function symbolPiece(reading: SymbolReading): Piece {
   const below = reading.below.reduce((so, each) => so + each.width * 0.7, 0)
@@ -127,7 +126,7 @@ function overUnit(node: Extract<Node, { kind: 'arithmetic' }>, name: (name: stri
 
 function numberOverUnit(
   node: Extract<Node, { kind: 'arithmetic' }>,
-  { shownOf }: { formula: Formula; shownOf: ShownOf },
+  { shownOf }: { formula: Formula; shownOf: LinkedOf },
 ): Piece | undefined {
   if (node.op !== '/' || node.right.kind !== 'unit') return undefined
   const { left, right } = node
