@@ -20,6 +20,22 @@ const root = fileURLToPath(new URL('.', import.meta.url))
 const modules = join(root, 'node_modules')
 const bench = process.argv.includes('--bench')
 const types = !process.argv.includes('--no-types')
+const shared = {
+  absWorkingDir: root,
+  bundle: true,
+  platform: 'node',
+  target: 'node20.11',
+  // Names stay, so that a reported stack can be read.
+  minifyWhitespace: true,
+  minifySyntax: true,
+  // For Node, yaml gives CommonJS, of which nothing can be left out.
+  alias: { yaml: join(modules, 'yaml/browser/index.js') },
+  // These find files beside themselves, so they stay packages of their own.
+  external: ['puppeteer-core', '@sparticuz/chromium', 'tar-fs'],
+  legalComments: 'none',
+  logLevel: 'warning',
+  plugins: [{ name: 'no-child-process', setup: leaveChildProcessOut }],
+}
 // Made whole under another name and then renamed, so that nothing ever finds half a dist/.
 const stage = mkdtempSync(join(root, '.build-'))
 
@@ -35,35 +51,69 @@ try {
 }
 
 async function bundle() {
+  const library = { index: 'src/index.ts', 'remark-undercroft': 'src/remark-undercroft.ts' }
+  const made = bench
+    ? [await bundled({ bench: 'test/bench/main.ts' }, stage)]
+    : [await bundled(library, stage), await bundleProgram()]
+  return made.flatMap(({ outputs }) => Object.values(outputs).flatMap(output => Object.keys(output.inputs)))
+}
+
+/** The program as one file, of which V8 can keep the compiled code, and the small one that starts it. */
+async function bundleProgram() {
+  const parts = join(stage, 'parts')
+  // In parts first: only there is what an import at need brings freed of everything unused.
+  const made = await bundled({ program: 'src/command/run-process.ts', 'keep-code': 'src/command/keep-code.ts' }, parts)
+  await build({
+    ...shared,
+    absWorkingDir: parts,
+    entryPoints: ['program.js'],
+    outfile: join(stage, 'program.cjs'),
+    format: 'cjs',
+    define: { 'import.meta.url': 'undercroftFile' },
+    banner: { js: "const undercroftFile = require('node:url').pathToFileURL(__filename).href;" },
+  })
+  writeFileSync(join(stage, 'program.cjs'), inAscii(readFileSync(join(stage, 'program.cjs'), 'utf8')))
+  await build({ ...shared, entryPoints: ['src/command/main.ts'], outfile: join(stage, 'main.cjs'), format: 'cjs' })
+  const command =
+    "#!/usr/bin/env node\nimport { createRequire } from 'node:module'\ncreateRequire(import.meta.url)('./main.cjs')\n"
+  writeFileSync(join(stage, 'command.js'), command, { mode: 0o755 })
+  const keep = [join(parts, 'keep-code.js'), join(stage, 'program.cjs'), join(stage, 'program.code')]
+  const notebook = join(root, 'templates/starter/shelter.md')
+  execFileSync(process.execPath, [...keep, 'check', notebook], { stdio: ['ignore', 'ignore', 'inherit'] })
+  rmSync(parts, { recursive: true })
+  return made
+}
+
+/** commander wants other programs only for commands that are programs of their own; there are none, and loading that costs every start. */
+function leaveChildProcessOut({ onResolve, onLoad }) {
+  onResolve({ filter: /^node:child_process$/ }, ({ importer }) =>
+    /node_modules.commander/.test(importer) ? { path: 'child_process', namespace: 'left-out' } : undefined,
+  )
+  onLoad({ filter: /^/, namespace: 'left-out' }, () => ({ contents: 'module.exports = {}' }))
+}
+
+/** Plain ASCII is read fastest. What the bundler leaves stands in regular expressions, where an escape means the same. */
+function inAscii(text) {
+  if (/\\\P{ASCII}/u.test(text)) throw new Error('the program has a backslash before a character outside ASCII')
+  return text.replace(/[^\0-\x7f]/g, unit => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`)
+}
+
+async function bundled(entryPoints, outdir) {
   const { metafile } = await build({
-    absWorkingDir: root,
-    entryPoints: bench
-      ? { bench: 'test/bench/main.ts' }
-      : { command: 'src/command/main.ts', index: 'src/index.ts', 'remark-undercroft': 'src/remark-undercroft.ts' },
-    outdir: stage,
-    bundle: true,
+    ...shared,
+    entryPoints,
+    outdir,
     splitting: true,
     format: 'esm',
-    platform: 'node',
-    target: 'node20.11',
     define: {
       UNDERCROFT_VERSION: JSON.stringify(JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).version),
     },
-    // Names stay, so that a reported stack can be read.
-    minifyWhitespace: true,
-    minifySyntax: true,
-    // For Node, yaml gives CommonJS, of which nothing can be left out.
-    alias: { yaml: join(modules, 'yaml/browser/index.js') },
-    // These find files beside themselves, so they stay packages of their own.
-    external: ['puppeteer-core', '@sparticuz/chromium', 'tar-fs'],
     banner: {
       js: "import { createRequire as undercroftRequire } from 'node:module'; const require = undercroftRequire(import.meta.url);",
     },
-    legalComments: 'none',
-    logLevel: 'warning',
     metafile: true,
   })
-  return Object.values(metafile.outputs).flatMap(output => Object.keys(output.inputs))
+  return metafile
 }
 
 /** Copies templates, styles and fonts; returns the folders of the packages they come from. */

@@ -81,6 +81,8 @@ const homes: Readonly<Record<string, readonly string[]>> = {
   picocolors: ['command'],
   'node:fs': ['command', 'sheets'],
   'node:fs/promises': ['command', 'sheets'],
+  /** The program's own file, with the code that the build kept of it. */
+  'node:vm': ['command'],
   'node:os': ['command', 'sheets/pdf'],
   'node:path': ['command', 'sheets'],
   'node:url': ['command', 'sheets/pdf'],

@@ -19,21 +19,26 @@ process.on('uncaughtException', thrown => {
   fault(thrown)
   process.exit()
 })
-try {
-  process.exitCode = await runProgram(process.argv.slice(2), {
-    terminal,
-    version,
-    assets,
-    variables: process.env,
-    untilStopped,
-  })
-} catch (thrown) {
-  if (thrown instanceof Stopped) {
-    terminal.say(thrown.help ? `${thrown.message}\n${thrown.help}` : thrown.message)
-    process.exitCode = thrown.status
-  } else fault(thrown)
-} finally {
-  terminal.done()
+void runCommand()
+
+/** The program is one CommonJS file when built, which cannot wait at its top. */
+async function runCommand(): Promise<void> {
+  try {
+    process.exitCode = await runProgram(process.argv.slice(2), {
+      terminal,
+      version,
+      assets,
+      variables: process.env,
+      untilStopped,
+    })
+  } catch (thrown) {
+    if (thrown instanceof Stopped) {
+      terminal.say(thrown.help ? `${thrown.message}\n${thrown.help}` : thrown.message)
+      process.exitCode = thrown.status
+    } else fault(thrown)
+  } finally {
+    terminal.done()
+  }
 }
 
 function fault(thrown: unknown): void {

@@ -2,10 +2,10 @@ import { namedDimensions, rowOf } from './dimension-table.ts'
 import { displayUnit } from './display-unit.ts'
 import type { Dimension, System } from './types.ts'
 
-const byName = new Map(namedDimensions.map(each => [each.name, each.dimension]))
+const byName = new Map(namedDimensions.map(each => [each.name, each]))
 
 /** The dimension that modules call by this name (`pressure`, `force_per_length`, `ratio`), or undefined. */
-export const dimensionByName = (name: string): Dimension | undefined => byName.get(name)
+export const dimensionByName = (name: string): Dimension | undefined => byName.get(name)?.dimension
 
 /** Every name of a dimension. */
 export const dimensionNames: readonly string[] = namedDimensions.map(each => each.name)

@@ -99,17 +99,29 @@ const rows: readonly Row[] = [
   ['energy_per_person', 'an energy per person', 'MJ/person', 'kcal/person'],
 ]
 
-/** Every named dimension, in order of precedence. */
-export const namedDimensions: readonly NamedDimension[] = rows.map(([name, words, SI, US]) => ({
-  name,
-  words,
-  SI,
-  US,
-  dimension: unitOf(SI).dimension,
-}))
+/** Every named dimension, in order of precedence. The dimension of a row is read from its unit when it is first wanted. */
+export const namedDimensions: readonly NamedDimension[] = rows.map(([name, words, SI, US]) => {
+  let dimension: Dimension | undefined
+  return {
+    name,
+    words,
+    SI,
+    US,
+    get dimension() {
+      dimension ??= unitOf(SI).dimension
+      return dimension
+    },
+  }
+})
 
-const first = new Map<Dimension, NamedDimension>()
-for (const each of namedDimensions) if (!first.has(each.dimension)) first.set(each.dimension, each)
+const found = new Map<Dimension, NamedDimension | undefined>()
 
 /** The row that stands for a dimension, or undefined where it has no name. */
-export const rowOf = (dimension: Dimension): NamedDimension | undefined => first.get(dimension)
+export function rowOf(dimension: Dimension): NamedDimension | undefined {
+  if (!found.has(dimension))
+    found.set(
+      dimension,
+      namedDimensions.find(each => each.dimension === dimension),
+    )
+  return found.get(dimension)
+}

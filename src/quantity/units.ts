@@ -6,7 +6,7 @@ import { readParts } from './unit-parts.ts'
 /** One unit of the closed list. */
 export interface ListedUnit {
   readonly name: string
-  /** What one of it is, in units listed above it. */
+  /** What one of it is, in other units of the list. */
   readonly is: string
   readonly exact: Exact
   readonly dimension: Dimension
@@ -222,8 +222,9 @@ const prints: Readonly<Record<string, Print>> = {
 const micro = (name: string): Print =>
   /^u[A-Z]|^u[mg]$/.test(name) ? { tex: `\\mathrm{μ${name.slice(1)}}`, plain: `µ${name.slice(1)}` } : {}
 
-const listed = new Map<string, ListedUnit>()
-for (const row of rows) listed.set(row[0], entry(row))
+const listed = new Map(rows.map(row => [row[0], row]))
+/** Few notebooks use more than a dozen: each is worked out when it is first wanted. */
+const known = new Map<string, ListedUnit>()
 
 function entry([name, is, singular, plural = `${singular}s`]: Row): ListedUnit {
   const print = { tex: `\\mathrm{${name}}`, plain: name, ...micro(name), ...prints[name] }
@@ -237,8 +238,8 @@ function worth(is: string): { exact: Exact; dimension: Dimension } {
   if (!read.ok) throw new SyntaxError(`${is}: ${read.fault.says}`)
   return read.parts.reduce(
     (so, part) => {
-      const of = listed.get(part.name)
-      if (!of) throw new SyntaxError(`${is}: \`${part.name}\` is not listed above`)
+      const of = listedUnit(part.name)
+      if (!of) throw new SyntaxError(`${is}: \`${part.name}\` is not listed`)
       return {
         exact: exactTimes(so.exact, exactPower(of.exact, part.exponent)),
         dimension: times(so.dimension, power(of.dimension, part.exponent)),
@@ -255,7 +256,14 @@ function baseNamed(text: string): Base {
 }
 
 /** The listed unit of this name, or undefined. */
-export const listedUnit = (name: string): ListedUnit | undefined => listed.get(name)
+export function listedUnit(name: string): ListedUnit | undefined {
+  const before = known.get(name)
+  const row = listed.get(name)
+  if (before || !row) return before
+  const unit = entry(row)
+  known.set(name, unit)
+  return unit
+}
 
 /** Whether the closed list has this name. */
 export const isUnitName = (name: string): boolean => listed.has(name)
