@@ -34,7 +34,10 @@ const shared = {
   external: ['puppeteer-core', '@sparticuz/chromium', 'tar-fs'],
   legalComments: 'none',
   logLevel: 'warning',
-  plugins: [{ name: 'no-child-process', setup: leaveChildProcessOut }],
+  plugins: [
+    { name: 'no-child-process', setup: leaveChildProcessOut },
+    { name: 'reader-of-pdf', setup: readerOfPdfApart },
+  ],
 }
 // Made whole under another name and then renamed, so that nothing ever finds half a dist/.
 const stage = mkdtempSync(join(root, '.build-'))
@@ -51,7 +54,12 @@ try {
 }
 
 async function bundle() {
-  const library = { index: 'src/index.ts', 'remark-undercroft': 'src/remark-undercroft.ts' }
+  const library = {
+    index: 'src/index.ts',
+    'remark-undercroft': 'src/remark-undercroft.ts',
+    pdf: 'pdfjs-dist/legacy/build/pdf.mjs',
+    'pdf.worker.min': 'pdfjs-dist/legacy/build/pdf.worker.min.mjs',
+  }
   const made = bench
     ? [await bundled({ bench: 'test/bench/main.ts' }, stage)]
     : [await bundled(library, stage), await bundleProgram()]
@@ -72,7 +80,9 @@ async function bundleProgram() {
     define: { 'import.meta.url': 'undercroftFile' },
     banner: { js: "const undercroftFile = require('node:url').pathToFileURL(__filename).href;" },
   })
-  writeFileSync(join(stage, 'program.cjs'), inAscii(readFileSync(join(stage, 'program.cjs'), 'utf8')))
+  const text = readFileSync(join(stage, 'program.cjs'), 'utf8')
+  writeFileSync(join(stage, 'program.cjs'), inAscii(importsOutside(text)))
+  writeFileSync(join(stage, 'import.cjs'), 'module.exports = name => import(name)\n')
   await build({ ...shared, entryPoints: ['src/command/main.ts'], outfile: join(stage, 'main.cjs'), format: 'cjs' })
   const command =
     "#!/usr/bin/env node\nimport { createRequire } from 'node:module'\ncreateRequire(import.meta.url)('./main.cjs')\n"
@@ -90,6 +100,21 @@ function leaveChildProcessOut({ onResolve, onLoad }) {
     /node_modules.commander/.test(importer) ? { path: 'child_process', namespace: 'left-out' } : undefined,
   )
   onLoad({ filter: /^/, namespace: 'left-out' }, () => ({ contents: 'module.exports = {}' }))
+}
+
+/** The reader of PDF is as large as all the rest, and only `prove` loads it: it stays beside the program. */
+function readerOfPdfApart({ onResolve }) {
+  onResolve({ filter: /^pdfjs-dist\/legacy\/build\/(?:.*)\.mjs$/ }, ({ path, kind }) =>
+    kind === 'dynamic-import' ? { path: `./${basename(path, '.mjs')}.js`, external: true } : undefined,
+  )
+  onResolve({ filter: /^\.\/pdf(?:\.worker\.min)?\.js$/ }, ({ path }) => ({ path, external: true }))
+}
+
+/** A script that V8 is given kept code for can import nothing; a file beside it can. */
+function importsOutside(text) {
+  const done = text.replaceAll(/\bimport\((?="\.\/pdf)/g, 'require("./import.cjs")(')
+  if (/(?<!\.)\bimport\(/.test(done)) throw new Error('the program imports more at need than the reader of PDF')
+  return done
 }
 
 /** Plain ASCII is read fastest. What the bundler leaves stands in regular expressions, where an escape means the same. */
