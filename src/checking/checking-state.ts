@@ -1,7 +1,7 @@
 import { keyedLines } from '../evaluation/line-key.ts'
 import type { BlockWorking, Line, Workings } from '../evaluation/workings.ts'
 import { type CheckingRecord, type Comment, emptyBlock, type Tick } from './record.ts'
-import { stepPrint, stepText, type Vouched, vouched } from './step-print.ts'
+import { stepPrint, stepResult, type Vouched, vouched } from './step-print.ts'
 
 /** A step of the package, as the record knows it. */
 export interface CheckedStep {
@@ -9,6 +9,8 @@ export interface CheckedStep {
   /** Key of the step within its block. */
   readonly key: string
   readonly line: Line
+  /** Its result as printed now. */
+  readonly now: string
   /** Ticks that stand: what they vouch for is printed as it was. */
   readonly standing: readonly Tick[]
   /** Ticks that fell, each with what has changed under it. */
@@ -54,6 +56,7 @@ function blockSteps(block: Exclude<BlockWorking, { kind: 'assume' }>, record: Ch
       block: block.name,
       key,
       line,
+      now: stepResult(line),
       standing: judged.filter(({ changed }) => changed.length === 0).map(({ tick }) => tick),
       fallen: judged.filter(({ changed }) => changed.length > 0),
       comments: comments.filter(({ step }) => step === key),
@@ -75,6 +78,6 @@ export const tickOf = ({ key, line }: CheckedStep, { by, on }: { by: string; on:
   step: key,
   by,
   on,
-  as: stepText(line).result,
+  as: stepResult(line),
   of: stepPrint(line),
 })

@@ -1,9 +1,7 @@
 import { createHash } from 'node:crypto'
+import { shownWords } from '../evaluation/shown-words.ts'
 import type { Line, Printed, Substitution } from '../evaluation/workings.ts'
 import { formulaText } from '../formula/formula-text.ts'
-import { plainNumber } from '../quantity/number-print.ts'
-import type { Shown } from '../quantity/types.ts'
-import { unitText } from '../quantity/unit.ts'
 
 /** What a tick vouches for, in the order in which it is written. */
 export const vouched = ['formula', 'source', 'inputs', 'result'] as const
@@ -24,7 +22,7 @@ export function stepText(line: Line): StepText {
       formula: [line.title, ...axes.map(({ says }) => says)].join('; '),
       source: [source, line.corners.flat().join(' ')].join('; '),
       inputs: axes.map(({ key }) => (typeof key === 'string' ? key : printedText(key))).join('; '),
-      result: valueText(line.result),
+      result: shownWords(line.result),
     }
   }
   if (line.kind === 'solve')
@@ -43,6 +41,9 @@ export function stepText(line: Line): StepText {
   }
 }
 
+/** The result of a step as printed. */
+export const stepResult = (line: Line): string => stepText(line).result
+
 /** The fingerprint of a step as printed. */
 export function stepPrint(line: Line): StepPrint {
   const text = stepText(line)
@@ -57,7 +58,7 @@ export function stepPrint(line: Line): StepPrint {
 const digest = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 8)
 
 function resultText(line: Exclude<Line, { kind: 'look' | 'solve' }>): string {
-  if (line.kind === 'formula') return valueText(line.result)
+  if (line.kind === 'formula') return shownWords(line.result)
   if (line.kind === 'check') return line.verdict
   return line.because ?? (line.holds ? 'holds' : 'does not hold')
 }
@@ -65,8 +66,7 @@ function resultText(line: Exclude<Line, { kind: 'look' | 'solve' }>): string {
 const inputsText = ({ operands }: Substitution): string =>
   [...operands].map(([name, value]) => `${name} = ${operandText(value)}`).join('; ')
 
-const valueText = ({ digits, unit }: Shown): string => `${plainNumber(digits)} ${unitText(unit)}`.trim()
-const printedText = ({ shown }: Printed): string => valueText(shown)
+const printedText = ({ shown }: Printed): string => shownWords(shown)
 
 function operandText(value: string | Printed | readonly Printed[]): string {
   if (typeof value === 'string') return value

@@ -7,6 +7,7 @@ import { type Evaluated, evaluateFile } from './evaluated.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { isThere } from './is-there.ts'
 import type { IssueOptions } from './issue-options.ts'
+import { type KeptRecord, readKept } from './kept-record.ts'
 import { packageCommand } from './package-command.ts'
 import { packageDate } from './package-date.ts'
 import { type PackageFiles, packageFiles } from './package-files.ts'
@@ -25,6 +26,7 @@ export async function issue(around: Surroundings, file: string, options: IssueOp
   const { terminal, untilStopped } = around
   terminal.doing(`evaluating ${file}`)
   const evaluated = await evaluateFile(file)
+  const kept = file === '-' ? undefined : await readKept(file)
   const files = await packageFiles(file, options)
   sayDiagnostics(terminal, evaluated.notebook, evaluated.diagnostics)
   if (evaluated.status === exitStatus.notebook && !options.draft) {
@@ -33,7 +35,15 @@ export async function issue(around: Surroundings, file: string, options: IssueOp
       if (await isThere(path)) terminal.say(`\`${path}\` is of an earlier run and stays as it was`)
     return exitStatus.notebook
   }
-  const job = { around, file, evaluated, files, options, date: packageDate(evaluated.notebook.title, around.variables) }
+  const job = {
+    around,
+    file,
+    evaluated,
+    files,
+    options,
+    ...(kept?.there ? { kept } : {}),
+    date: packageDate(evaluated.notebook.title, around.variables),
+  }
   const wanted = options.htmlOnly ? [files.html] : [files.html, files.pdf]
   await untilStopped(signal => makeRoomFor(wanted, { help, signal }))
   terminal.doing('composing the pages', { atOnce: isLong(evaluated) })
@@ -49,6 +59,7 @@ const isLong = ({ workings }: Evaluated): boolean =>
 interface Job extends PrintJob {
   readonly files: PackageFiles
   readonly options: IssueOptions
+  readonly kept?: KeptRecord
 }
 
 /** What was written, and why there is no PDF where one was wanted. */
@@ -63,7 +74,7 @@ interface Written {
 
 const help = 'Name another folder with `--out FOLDER`'
 
-async function proveJob({ around, file, evaluated, options, date }: Job): Promise<ProvedPackage> {
+async function proveJob({ around, file, evaluated, options, kept, date }: Job): Promise<ProvedPackage> {
   const proved = provePackage(evaluated, {
     version: around.version,
     name: file === '-' ? 'notebook.md' : basename(file),
@@ -71,6 +82,7 @@ async function proveJob({ around, file, evaluated, options, date }: Job): Promis
     draft: options.draft === true,
     paper: options.paper ?? evaluated.notebook.title.paper,
     date,
+    ...(kept ? { kept } : {}),
     assets: await assets(around.assets),
   })
   for (const { tex, says } of proved.faults)

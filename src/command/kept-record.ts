@@ -14,25 +14,33 @@ export interface KeptRecord {
   readonly notebook: string
   readonly there: boolean
   readonly record: CheckingRecord
+  /** Of the file; none where it is not there. */
+  readonly bytes: Uint8Array
 }
 
 /** Reads `shelter.checked.yaml` beside `shelter.md`; an absent file is an empty record. A file with faults is refused whole, so that no tick is lost by writing over it. */
 export async function readKept(file: string): Promise<KeptRecord> {
   const path = `${file.replace(/\.(?:md|markdown)$/i, '')}.checked.yaml`
-  const about = { path, notebook: basename(file) }
-  const text = await readFile(path, 'utf8').catch((thrown: unknown) => {
+  const bytes = await readFile(path).catch((thrown: unknown) => {
     if (codeOf(thrown) === 'ENOENT') return undefined
     throw new Stopped(exitStatus.called, `\`${path}\` cannot be read: ${reasonOf(thrown)}`)
   })
-  if (text === undefined) return { ...about, there: false, record: new Map() }
-  const { record, faults } = readRecord(text)
+  const notebook = basename(file)
+  return bytes
+    ? keptOf(path, { notebook, bytes })
+    : { path, notebook, there: false, record: new Map(), bytes: Buffer.alloc(0) }
+}
+
+/** The record in these bytes. Refuses faults with their lines. */
+export function keptOf(path: string, { notebook, bytes }: { notebook: string; bytes: Uint8Array }): KeptRecord {
+  const { record, faults } = readRecord(Buffer.from(bytes).toString('utf8'))
   if (faults.length > 0)
     throw new Stopped(
       exitStatus.notebook,
       faults.map(({ line, says }) => `${path}:${line}  ${says}`).join('\n'),
       'Mend the checking record; nothing was written',
     )
-  return { ...about, there: true, record }
+  return { path, notebook, there: true, record, bytes }
 }
 
 /** Writes the record whole or not at all. */

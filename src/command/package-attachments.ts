@@ -1,7 +1,9 @@
+import { basename } from 'node:path'
 import { resultsData } from '../evaluation/results-data.ts'
 import type { Attachment } from '../sheets/attachment.ts'
 import type { PackageRecord } from '../sheets/package-model.ts'
 import type { Evaluated } from './evaluated.ts'
+import type { KeptRecord } from './kept-record.ts'
 import { sha256 } from './sha256.ts'
 
 /** How a package was issued, as `issue.json` holds it: with the notebook it is all that is needed to make the package again. */
@@ -20,7 +22,7 @@ export interface IssueFacts {
 /** What is attached inside a package: its notebook as it was read, its results as data, and how it was issued. */
 export function packageAttachments(
   { bytes, results, workings }: Evaluated,
-  { name, facts }: { readonly name: string; readonly facts: IssueFacts },
+  { name, facts, kept }: { readonly name: string; readonly facts: IssueFacts; readonly kept?: KeptRecord },
 ): readonly Attachment[] {
   const about = { tool: facts.tool, path: name, sha256: sha256(bytes) }
   return [
@@ -33,8 +35,17 @@ export function packageAttachments(
     },
     json('results.json', resultsData(results, workings, about), 'Every value, step and check of this package'),
     json('issue.json', facts, 'How this package was issued'),
+    ...(kept ? [record(kept)] : []),
   ]
 }
+
+const record = ({ path, bytes }: KeptRecord): Attachment => ({
+  name: basename(path),
+  bytes,
+  mime: 'application/yaml',
+  relationship: 'Supplement',
+  description: 'The checking record of this package',
+})
 
 const json = (name: string, data: object, description: string): Attachment => ({
   name,

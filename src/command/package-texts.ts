@@ -1,4 +1,5 @@
 import { basename } from 'node:path'
+import { checkingState } from '../checking/checking-state.ts'
 import { passportsOf } from '../evaluation/passport.ts'
 import { authorText } from '../notebook/author-text.ts'
 import type { Assets } from '../sheets/assets.ts'
@@ -7,6 +8,7 @@ import { type Composed, compose, composeScreen } from '../sheets/compose.ts'
 import type { PackageModel, PackageRecord } from '../sheets/package-model.ts'
 import { type PencilProof, pencilProof } from '../sheets/pencil/pencil-proof.ts'
 import type { Evaluated } from './evaluated.ts'
+import type { KeptRecord } from './kept-record.ts'
 import { marginsOf } from './margins-of.ts'
 import { type IssueFacts, packageAttachments } from './package-attachments.ts'
 import { sha256 } from './sha256.ts'
@@ -19,6 +21,8 @@ export interface TextOptions {
   readonly draft: boolean
   readonly paper: 'A4' | 'letter'
   readonly date: Date | undefined
+  /** The checking record beside the notebook, where there is one. */
+  readonly kept?: KeptRecord
   readonly assets: Assets
 }
 
@@ -42,7 +46,11 @@ export function provePackage(evaluated: Evaluated, options: TextOptions): Proved
   const { lines, closing, notPencil } = proof
   const proved = { ...model, proof: { lines, closing, notPencil } }
   const attached = (browser?: PackageRecord['browser']): readonly Attachment[] =>
-    packageAttachments(evaluated, { name: options.name, facts: factsOf(options, browser) })
+    packageAttachments(evaluated, {
+      name: options.name,
+      facts: factsOf(options, browser),
+      ...(options.kept ? { kept: options.kept } : {}),
+    })
   return {
     count: { lines, closing },
     faults,
@@ -98,6 +106,7 @@ function modelOf(evaluated: Evaluated, options: TextOptions): PackageModel {
     record,
     passports,
     ...marginsOf(evaluated),
+    ...(options.kept ? { checking: checkingState(workings, options.kept.record) } : {}),
     draft: options.draft,
     paper: options.paper,
     date: options.date ? options.date.toISOString().slice(0, 10) : '',

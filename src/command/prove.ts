@@ -56,6 +56,7 @@ async function makeAgain(around: Surroundings, job: Job): Promise<Made> {
     draft: facts.draft,
     paper: facts.paper,
     date,
+    ...(found.kept ? { kept: found.kept } : {}),
     assets: await assets(around.assets),
   })
   const sameTool = facts.tool === `undercroft ${around.version}`

@@ -1,5 +1,6 @@
 import { readPdf } from '../sheets/pdf/index.ts'
 import { exitStatus } from './exit-status.ts'
+import { type KeptRecord, keptOf } from './kept-record.ts'
 import type { IssueFacts } from './package-attachments.ts'
 import { Stopped } from './stopped.ts'
 
@@ -12,6 +13,8 @@ export interface ReadPackage {
   readonly notebook: Uint8Array
   readonly results: string
   readonly facts: IssueFacts
+  /** The checking record, where the package carries one. */
+  readonly kept?: KeptRecord
   /** The pieces of text of each page; the HTML is one page. */
   readonly pages: readonly (readonly string[])[]
 }
@@ -23,7 +26,8 @@ export async function readPackage(path: string, bytes: Uint8Array): Promise<Read
   if (!read) throw noPackage(path, 'it cannot be read as a PDF')
   const { pages, attachments } = read
   const [results, issued] = ['results.json', 'issue.json'].map(name => attachments.get(name))
-  const source = [...attachments].find(([name]) => name !== 'results.json' && name !== 'issue.json')
+  const record = [...attachments].find(([name]) => name.endsWith('.checked.yaml'))
+  const source = [...attachments].find(([name]) => !/^(?:results|issue)\.json$|\.checked\.yaml$/.test(name))
   if (!source || !results || !issued)
     throw noPackage(path, 'it does not carry its notebook, its results and how it was issued')
   const facts = factsOf(path, Buffer.from(issued).toString('utf8'))
@@ -35,6 +39,7 @@ export async function readPackage(path: string, bytes: Uint8Array): Promise<Read
     notebook,
     results: Buffer.from(results).toString('utf8'),
     facts,
+    ...(record ? { kept: keptOf(record[0], { notebook: name, bytes: record[1] }) } : {}),
     pages,
   }
 }

@@ -1,5 +1,4 @@
 import type { CheckedStep, CheckingState } from '../checking/checking-state.ts'
-import { stepText } from '../checking/step-print.ts'
 import type { Workings } from '../evaluation/workings.ts'
 import { columns } from './columns.ts'
 import { plural } from './count-of.ts'
@@ -35,7 +34,7 @@ function fallenText({ steps, gone }: CheckingState): string {
           step.line.number,
           nameOf(step),
           tick.as,
-          stepText(step.line).result,
+          step.now,
           changed.join(', '),
           `${tick.by}, ${tick.on}`,
         ]),
@@ -74,7 +73,7 @@ export function stateData(state: CheckingState) {
       block: step.block,
       step: step.key,
       state: step.standing.length > 0 ? 'standing' : step.fallen.length > 0 ? 'fallen' : 'never ticked',
-      now: stepText(step.line).result,
+      now: step.now,
       ticks: step.standing.map(({ by, on, as }) => ({ by, on, as })),
       fallen: step.fallen.map(({ tick: { by, on, as }, changed }) => ({ by, on, as, changed })),
       comments: step.comments,

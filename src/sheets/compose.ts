@@ -8,6 +8,8 @@ import { settingOf } from '../typesetting/setting.ts'
 import { setSmallFigures } from '../typesetting/whole-page-figures.ts'
 import type { Assets } from './assets.ts'
 import { type AuthorSheets, authorSheets } from './author-sheets.ts'
+import { checkerMarks } from './checker-marks.ts'
+import { checkingSheet } from './checking-sheet.ts'
 import { checksSheet } from './checks-sheet.ts'
 import { contentsSheet } from './contents-sheet.ts'
 import { coverSheet } from './cover-sheet.ts'
@@ -44,10 +46,15 @@ export function composeScreen(model: PackageModel, assets: Assets): Omit<Compose
 
 function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: AuthorSheets } {
   const { workings, notebook } = model
-  const setting = settingOf(workings, { medium })
+  const checked = checkerMarks(model.checking)
+  const setting = settingOf(workings, { medium, checked })
   const text = authorSheets(model.body, { workings, notices: notebook.notices }, setting)
   const sections = checksBySection(text.headings)
-  const front = [registerSheet(workings, setting, model.margins), checksSheet(sections, setting)]
+  const front = [
+    registerSheet(workings, setting, model.margins),
+    checksSheet(sections, setting),
+    ...checkingSheet(model.checking, checked),
+  ]
   const messages = messagesSheet(workings.diagnostics, text.faults)
   const back = [
     referencesSheet(workings, text.sections),

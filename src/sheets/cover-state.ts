@@ -1,6 +1,7 @@
 import type { CalcWorking, CheckLine, Workings } from '../evaluation/workings.ts'
 import { plainNumber } from '../quantity/number-print.ts'
 import { isDoubtful, tallyChecks } from '../typesetting/tally-checks.ts'
+import { checkingWords, isBegun } from './checking-sheet.ts'
 import type { PackageModel } from './package-model.ts'
 import { noticeId } from './place-workings.ts'
 import { assumptionRows } from './register-sheet.ts'
@@ -25,6 +26,7 @@ export function coverState(model: PackageModel): StateLine[] {
     limits(model.workings),
     seconds(model.workings),
     level(model),
+    ...checking(model),
     proof(model),
   ]
 }
@@ -131,6 +133,13 @@ function level({ notebook: { title } }: PackageModel): StateLine {
   const checker = title.checked || 'not yet checked'
   const finding = title.checkLevel ? `${title.checkLevel}: ${checker}` : checker
   return { what: 'Level of check', finding, attention: title.checked === '' }
+}
+
+/** How much of the package a checker has ticked; nothing before the first tick. */
+function checking({ checking: state }: PackageModel): StateLine[] {
+  if (!state || !isBegun(state)) return []
+  const { fallen, open } = state.counts
+  return [{ what: 'Checking record', finding: checkingWords(state), to: 'checking', attention: fallen + open > 0 }]
 }
 
 function proof({ proof: of }: PackageModel): StateLine {

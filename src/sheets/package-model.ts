@@ -1,4 +1,5 @@
 import type { Root } from 'hast'
+import type { CheckingState } from '../checking/checking-state.ts'
 import type { Passport } from '../evaluation/passport.ts'
 import type { Workings } from '../evaluation/workings.ts'
 import type { Notebook } from '../notebook/types.ts'
@@ -36,6 +37,8 @@ export interface PackageModel {
   readonly margins?: Margins
   /** What the pencil proof counted; absent before it was made. */
   readonly proof?: { readonly lines: number; readonly closing: number; readonly notPencil: number }
+  /** The checking record held against this package; absent where there is none. */
+  readonly checking?: CheckingState
   readonly draft: boolean
   /** What the package was made from, and its results as data; on the screen to be taken out, in the PDF as its attachments. */
   readonly attachments?: readonly Attachment[]

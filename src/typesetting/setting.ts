@@ -1,5 +1,6 @@
 import type { BlockWorking, Workings } from '../evaluation/workings.ts'
 import type { Anchor } from './anchor.ts'
+import type { CheckerMark } from './checker-mark.ts'
 import { type FirstUses, firstUses } from './first-uses.ts'
 import type { Medium } from './medium.ts'
 import type { Symbols } from './typeset-written.ts'
@@ -19,6 +20,8 @@ export interface Setting {
   /** Who uses a value, by its full name: `roof.M_x`. */
   readonly users: (name: string) => readonly Anchor[]
   readonly first: FirstUses
+  /** What checkers have left at a step, by its anchor. */
+  readonly checked?: ReadonlyMap<string, CheckerMark>
   /** What names in the sentences of a module mean, while something of that module is set. */
   readonly symbols?: Symbols
   /** Set while a row of a step is set whose words stand over it, and where `symbols`, its formula too. */
@@ -26,7 +29,10 @@ export interface Setting {
 }
 
 /** The setting of one package in one medium. */
-export function settingOf(workings: Workings, how: { medium: Medium; parsed?: boolean }): Setting {
+export function settingOf(
+  workings: Workings,
+  how: { medium: Medium; parsed?: boolean; checked?: ReadonlyMap<string, CheckerMark> },
+): Setting {
   const listed = new Map(workings.references.map(({ key, short }, index) => [key, { number: index + 1, short }]))
   return {
     medium: how.medium,
@@ -34,6 +40,7 @@ export function settingOf(workings: Workings, how: { medium: Medium; parsed?: bo
     reference: key => listed.get(key),
     users: name => workings.users.get(name) ?? [],
     first: firstUses(workings),
+    ...(how.checked ? { checked: how.checked } : {}),
   }
 }
 

@@ -2,7 +2,7 @@ import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Line } from '../evaluation/workings.ts'
 import type { Anchor } from './anchor.ts'
-import { tickBox } from './marks.ts'
+import { checkerBox, commentNotes } from './checker-marks.ts'
 import { prose, sentenceCase } from './prose.ts'
 import { mostUsers, referenceHtml, usersHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
@@ -28,10 +28,15 @@ export function stepFrame(framed: Framed, setting: Setting): Element {
   const className = ['step', line.kind, ...(setting.row ? ['row'] : []), ...(across ? ['across'] : [])]
   return h('div', { id: line.id, className, dataLine: line.number, dataKind: line.kind }, [
     h('div.no', line.number),
-    h('div.words', setting.row ? [h('p.says', rowLabel(line))] : words(framed, setting)),
+    h(
+      'div.words',
+      setting.row
+        ? [h('p.says', rowLabel(line)), ...commentNotes(setting.checked?.get(line.id))]
+        : words(framed, setting),
+    ),
     h('div.work', [...working]),
     h('div.margin', margin),
-    tickBox(),
+    checkerBox(setting.checked?.get(line.id)),
   ])
 }
 
@@ -47,7 +52,11 @@ export function sharedHead(framed: Framed, setting: Setting): Element {
 }
 
 function words({ line, notes = [] }: Framed, setting: Setting): ElementContent[] {
-  return [h('p.says', prose(sentenceCase(line.says), setting)), ...notes]
+  return [
+    h('p.says', prose(sentenceCase(line.says), setting)),
+    ...notes,
+    ...commentNotes(setting.checked?.get(line.id)),
+  ]
 }
 
 function referenceOf({ reference }: Line, setting: Setting): ElementContent[] {

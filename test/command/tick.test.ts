@@ -89,6 +89,32 @@ describe('tick', () => {
     expect((await tick(cwd, '--begin')).status).toBe(4)
   })
 
+  it('stands in the package: initials at the steps, the count on the cover, what fell and what was asked; and prove knows it', async () => {
+    const cwd = folderWith({ 'a.md': notebook('2 m') })
+    await tick(cwd, 'thrust', ...by('J. Okonedo'))
+    await tick(cwd, 'rest.half', ...by('A. Lund'), '--comment', 'Why half?')
+    writeFileSync(join(cwd, 'a.md'), notebook('2 m').replace('10 kN', '9.81 kN'))
+    await tick(cwd, 'thrust.u', ...by('A. Lund'))
+    expect((await undercroft(['issue', 'a.md', '--html-only'], { cwd })).status).toBe(0)
+    const html = readFileSync(join(cwd, 'a.html'), 'utf8')
+    expect(html).toContain('1 of 3 steps checked, 1 fallen; 1 comment open')
+    expect(html).toMatch(/aria-label="ticked by AL"[^>]*>AL</)
+    expect(html).toMatch(/<s class="initials" aria-label="fallen tick of JO">JO<\/s>/)
+    expect(html).toMatch(
+      /<p class="comment"><a href="#comment-C1">C1<\/a> A\. Lund, 2026-03-04: Why half\? <b>Open\.<\/b>/,
+    )
+    expect(html).toMatch(/<tr><td><a href="#[^"]+">1\.02<\/a><\/td>.*?<td>inputs<\/td>/)
+    const proved = await undercroft(['prove', 'a.html'], { cwd })
+    expect([proved.status, proved.stdout]).toEqual([0, expect.stringContaining('byte for byte')])
+  })
+
+  it('leaves a package without ticks as it is', async () => {
+    const cwd = folderWith({ 'a.md': notebook('2 m') })
+    await undercroft(['issue', 'a.md', '--html-only'], { cwd })
+    const bare = readFileSync(join(cwd, 'a.html'), 'utf8')
+    expect(bare).not.toContain('Checking record')
+  })
+
   it('lets two checkers tick different blocks on two branches, which git merges without conflict', async () => {
     const cwd = folderWith({ 'a.md': notebook('2 m') })
     const git = (...args: string[]) =>
