@@ -18,7 +18,14 @@ export interface Ink {
   readonly reach: readonly Point[]
   /** The lines that a label had better not stand on. */
   readonly edges: readonly (readonly [Point, Point])[]
-  readonly wishes: readonly { readonly label: Label; readonly spots: readonly Spot[] }[]
+  readonly wishes: readonly Wish[]
+}
+
+/** A label with the places it may stand at; one beside a mark on an upright line has the point that a leader would begin at. */
+export interface Wish {
+  readonly label: Label
+  readonly spots: readonly Spot[]
+  readonly mark?: Point
 }
 
 const weights = { thin: 0.5, medium: 0.9, thick: 1.5 } as const
@@ -99,7 +106,8 @@ function dimensionInk(shape: Of<'dimension'>, place: Place): Ink {
   const outward: Point = [side[0] * sign, side[1] * sign]
   const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]
   const spots = [...around(middle, outward, 4), ...around(middle, [-outward[0], -outward[1]], 4)]
-  return inked(strokes, [a, b], shape.label, spots)
+  const ink = inked(strokes, [a, b], shape.label, spots)
+  return Math.abs(outward[0]) > Math.abs(outward[1]) ? marked(ink, along(middle, outward, 1)) : ink
 }
 
 function labelInk(shape: Of<'label'>, place: Place): Ink {
@@ -153,15 +161,11 @@ function levelInk(shape: Of<'level'>, place: Place): Ink {
   const anchor = sign < 0 ? 'end' : 'start'
   const beside = { x: x + sign * 19, y: y + half, anchor } as const
   const spots = [0, -5, 5, -10, 10, -15, 15, -20, 20].map(dy => ({ ...beside, y: beside.y + dy }))
-  return inked(
-    strokes,
-    [
-      [x, y - 5],
-      [x + sign * 16, y + 4],
-    ],
-    shape.label,
-    spots,
-  )
+  const reach: readonly Point[] = [
+    [x, y - 5],
+    [x + sign * 16, y + 4],
+  ]
+  return marked(inked(strokes, reach, shape.label, spots), [x + sign * 16, y])
 }
 
 function groundInk(shape: Of<'ground'>, place: Place): Ink {
@@ -230,6 +234,12 @@ function inked(strokes: readonly Element[], reach: readonly Point[], label?: Lab
   const edges = reach.slice(1).map((to, index): readonly [Point, Point] => [reach[index] ?? to, to])
   return { strokes, reach, edges, wishes: label ? [{ label, spots }] : [] }
 }
+
+const marked = (ink: Ink, mark: Point): Ink => ({ ...ink, wishes: ink.wishes.map(wish => ({ ...wish, mark })) })
+
+/** A leader from a mark to its label. */
+export const leaderInk = (points: readonly [Point, Point]): Element =>
+  s('path.leader', { d: path(points), fill: 'none', stroke: black, strokeWidth: 0.35 })
 
 function line(points: readonly Point[], width: number, dashed?: true): Element {
   const dashes = dashed ? { strokeDasharray: '4 2.4' } : {}

@@ -1,8 +1,9 @@
 import type { Element } from 'hast'
 import { s } from 'hastscript'
 import type { Drawing, Fill, Label, Point } from '../modules/sketch.ts'
+import { type Beside, type Columned, column, columnOf, isCrowded } from './sketch-columns.ts'
 import { type Box, bounds, crosses, drawable, frame, overlap, type Pads, type Sheet, union } from './sketch-frame.ts'
-import { drawer, type Ink, type Spot } from './sketch-ink.ts'
+import { drawer, type Ink, leaderInk, type Spot, type Wish } from './sketch-ink.ts'
 import { patterns } from './sketch-patterns.ts'
 import { labelRuns, letterSize, runSpans, runsWidth } from './sketch-text.ts'
 
@@ -20,6 +21,7 @@ interface Obstacles {
 interface Laid {
   readonly inks: readonly Ink[]
   readonly letters: readonly Lettered[]
+  readonly leaders: Ink['edges']
   /** All that the drawing reaches, and the world's own part of it. */
   readonly reach: Box
   readonly world: Box
@@ -31,7 +33,7 @@ interface Laid {
  */
 export function sketchSvg(drawing: Drawing, id: string, sheet: Sheet): Element {
   const sound = { ...drawing, shapes: drawing.shapes.filter(drawable) }
-  const { inks, letters, reach } = fitted(sound, id, sheet)
+  const { inks, letters, leaders, reach } = fitted(sound, id, sheet)
   const fills = new Set<Fill>(sound.shapes.flatMap(shape => (shape.kind === 'polygon' ? [shape.fill] : [])))
   const view = [reach.left - 1, reach.top - 1, reach.right - reach.left + 2, reach.bottom - reach.top + 2].map(round)
   const size = { viewBox: view.join(' '), width: `${view[2]}pt`, height: `${view[3]}pt` }
@@ -39,6 +41,7 @@ export function sketchSvg(drawing: Drawing, id: string, sheet: Sheet): Element {
     s('title', drawing.says),
     s('defs', patterns(id, fills)),
     ...inks.flatMap(ink => ink.strokes),
+    ...leaders.map(leaderInk),
     ...letters.flatMap(lettering),
   ])
 }
@@ -68,16 +71,44 @@ function overhang({ reach, world }: Laid): Pads {
 function lay(drawing: Drawing, id: string, sheet: Sheet, pads: Pads): Laid {
   const { place, box } = frame(drawing, sheet, pads)
   const inks = drawing.shapes.map(drawer(id, place))
-  const edges = inks.flatMap(ink => ink.edges)
+  const wishes = inks.flatMap(ink => ink.wishes)
+  const columns = crowded(wishes)
+  const leaders = [...columns.values()].flatMap(({ leader }) => (leader ? [leader] : []))
+  const edges = [...inks.flatMap(ink => ink.edges), ...leaders]
   const letters = placed(
-    inks.flatMap(ink => ink.wishes),
+    wishes.map(wish => held(wish, columns.get(wish))),
     edges,
   )
   const reach = union([box, bounds([corner(box), ...inks.flatMap(ink => ink.reach)]), ...letters.map(l => l.box)])
-  return { inks, letters, reach, world: box }
+  return { inks, letters, leaders, reach, world: box }
 }
 
 const corner = (box: Box): Point => [box.left, box.top]
+
+/** The labels of each column that would run into each other, set apart in the order of their marks. */
+function crowded(wishes: readonly Wish[]): ReadonlyMap<Wish, Columned> {
+  const columns = new Map<string, { wish: Wish; beside: Beside }[]>()
+  for (const wish of wishes) {
+    const [spot] = wish.spots
+    if (!wish.mark || !spot) continue
+    const beside: Beside = { spot, mark: wish.mark }
+    columns.set(columnOf(beside), [...(columns.get(columnOf(beside)) ?? []), { wish, beside }])
+  }
+  const full = [...columns.values()].filter(members => isCrowded(members.map(({ beside }) => beside)))
+  return new Map(
+    full.flatMap(members => {
+      const set = column(members.map(({ beside }) => beside))
+      return members.flatMap(({ wish }, index): [Wish, Columned][] => {
+        const one = set[index]
+        return one ? [[wish, one]] : []
+      })
+    }),
+  )
+}
+
+/** A label in a column has that one place. */
+const held = (wish: Wish, columned: Columned | undefined): Wish =>
+  columned ? { label: wish.label, spots: [columned.spot] } : wish
 
 /** Labels placed one after the other, and then each again among all the others. */
 function placed(wishes: Ink['wishes'], edges: Ink['edges']): readonly Lettered[] {

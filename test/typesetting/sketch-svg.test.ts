@@ -3,8 +3,10 @@ import { toHtml } from 'hast-util-to-html'
 import { describe, expect, it } from 'vitest'
 import { catalogue } from '../../src/modules/catalogue.ts'
 import type { Drawing, Shape } from '../../src/modules/sketch.ts'
+import type { System } from '../../src/quantity/types.ts'
 import { sketchSvg } from '../../src/typesetting/sketch-svg.ts'
 import { symbolRuns } from '../../src/typesetting/symbol-runs.ts'
+import { drawingOf } from '../modules/drawing-of.ts'
 import { calc, modelOf } from '../sheets/skerry-notebook.ts'
 
 const sheet = { width: 200, height: 190 }
@@ -69,6 +71,56 @@ describe('sketch-svg', () => {
     const svg = toHtml(sketchSvg(drawing([box(4, 4), label('one'), label('two')]), 'a', sheet))
     const heights = [...svg.matchAll(/<text x="[^"]*" y="([^"]*)"/g)].map(found => Number(found[1]))
     expect(Math.abs((heights[0] ?? 0) - (heights[1] ?? 0))).toBeGreaterThanOrEqual(9)
+  })
+  it('labels of thin layers one above the other: in the order of the layers, a line apart, with leaders', () => {
+    const edges = [0, 0.05, 0.12, 0.5, 3, 3.05, 3.1]
+    const shapes = edges.slice(1).map(
+      (to, index): Shape => ({
+        kind: 'dimension',
+        from: [0, -to],
+        to: [0, -(edges[index] ?? 0)],
+        off: 12,
+        label: { text: `layer ${index + 1}` },
+      }),
+    )
+    const svg = toHtml(sketchSvg(drawing([box(1, -3.1), ...shapes]), 'a', sheet))
+    const heights = [...svg.matchAll(/<text x="[^"]*" y="([^"]*)"/g)].map(found => Number(found[1]))
+    expect(heights).toHaveLength(6)
+    for (const [index, y] of heights.entries())
+      expect(y - (heights[index - 1] ?? Number.NEGATIVE_INFINITY)).toBeGreaterThan(9)
+    expect(svg.match(/class="leader"/g)).toHaveLength(6)
+  })
+  it('labels with room: stand at their marks, without a leader', () => {
+    const shapes = [1, 2, 3].map(
+      (y): Shape => ({ kind: 'level', at: [1, y], side: 'right', label: { symbol: 'z', value: `${y} m` } }),
+    )
+    expect(toHtml(sketchSvg(drawing([box(1, 4), ...shapes]), 'a', sheet))).not.toContain('leader')
+  })
+  it.each(
+    catalogue
+      .filter(module => module.sketch)
+      .flatMap(({ id }) => [
+        [id, 'SI'],
+        [id, 'US'],
+      ]),
+  )('%s in %s units: no label of the example stands on another', (id, units) => {
+    const module = catalogue.find(one => one.id === id)
+    if (!module) throw new Error(`no module is called ${id}`)
+    for (const width of [190, 260]) {
+      const svg = toHtml(
+        sketchSvg(drawingOf(module, module.example, { units: units as System }), 'a', { width, height: 160 }),
+      )
+      const plates = [
+        ...svg.matchAll(/<rect x="([^"]*)" y="([^"]*)" width="([^"]*)" height="([^"]*)" fill="#fff"/g),
+      ].map(found => found.slice(1).map(Number) as [number, number, number, number])
+      expect(plates.length).toBeGreaterThan(0)
+      for (const [index, [x, y, w, h]] of plates.entries())
+        for (const [x2, y2, w2, h2] of plates.slice(index + 1))
+          expect(
+            x + 1 < x2 + w2 - 1 && x2 + 1 < x + w - 1 && y < y2 + h2 && y2 < y + h,
+            `${x} ${y} on ${x2} ${y2}`,
+          ).toBe(false)
+    }
   })
   it.each(catalogue.filter(module => module.sketch).map(module => module.id))('%s: the example draws', id => {
     const example = catalogue.find(module => module.id === id)?.example ?? {}

@@ -61,6 +61,6 @@ function structure(view: SketchView, depth: number): readonly Shape[] {
   ]
   return [
     { kind: 'line', weight: 'thin', dashed: true, points },
-    { kind: 'label', at: [0, -0.85 * depth], anchor: 'middle', label: view.label('plan_width') },
+    measure(view, 'plan_width', { from: [-half, -0.7 * depth], to: [half, -0.7 * depth], off: 6 }),
   ]
 }

@@ -73,7 +73,7 @@ function diagram(stations: readonly Station[], of: { top: number; base: number; 
     { kind: 'polygon', fill: 'pressure', points: [[0, -of.top], ...outline, [0, -of.base]] },
     ...stations.flatMap(({ depth, pressure, label }): Shape[] =>
       label
-        ? [{ kind: 'label', at: [pressure * of.scale + 0.03 * (of.base - of.top), -depth], anchor: 'start', label }]
+        ? [{ kind: 'label', at: [pressure * of.scale + 0.045 * (of.base - of.top), -depth], anchor: 'start', label }]
         : [],
     ),
   ]

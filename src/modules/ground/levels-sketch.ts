@@ -1,4 +1,4 @@
-import type { Drawing, Fill, Label, Point, Shape, SketchView } from '../sketch.ts'
+import type { Drawing, Fill, Label, Shape, SketchView } from '../sketch.ts'
 
 interface Band {
   readonly from: number
@@ -28,7 +28,7 @@ export function levelsSketch(view: SketchView): Drawing {
           [1.3 * width, 0],
         ],
       },
-      ...thicknesses(bands, width, formation),
+      ...thicknesses(bands),
       ...levelMarks(view, width),
       ...waterMark(view, width),
     ],
@@ -73,20 +73,9 @@ const cutEdges = (formation: number, width: number): readonly Shape[] =>
     ],
   }))
 
-/** Thick layers as dimensions; thin ones, whose numbers would run together, as labels on leaders, one below the other. */
-function thicknesses(bands: readonly Band[], width: number, formation: number): readonly Shape[] {
-  const gap = formation / 10
-  let last = Number.NEGATIVE_INFINITY
-  return bands
-    .filter(band => band.to > band.from)
-    .flatMap(band => {
-      const middle = (band.from + band.to) / 2
-      const thick = band.to - band.from >= 0.6 * gap
-      const at = thick ? middle : Math.max(middle, last + gap)
-      last = at
-      return thick ? [thicknessOf(band)] : leader(band, { middle, at, width })
-    })
-}
+/** Every layer that is there as a dimension; the drawing kit sets the labels of thin ones apart. */
+const thicknesses = (bands: readonly Band[]): readonly Shape[] =>
+  bands.filter(band => band.to > band.from).map(thicknessOf)
 
 const thicknessOf = ({ from, to, label }: Band): Shape => ({
   kind: 'dimension',
@@ -95,14 +84,6 @@ const thicknessOf = ({ from, to, label }: Band): Shape => ({
   off: 14,
   label,
 })
-
-function leader({ label }: Band, of: { middle: number; at: number; width: number }): readonly Shape[] {
-  const end: Point = [-0.3 * of.width, -of.at]
-  return [
-    { kind: 'line', weight: 'thin', points: [[0, -of.middle], end] },
-    { kind: 'label', at: [end[0] - 0.02 * of.width, end[1]], anchor: 'end', label },
-  ]
-}
 
 const levelMarks = (view: SketchView, width: number): readonly Shape[] =>
   ['z_roof', 'z_ceiling', 'z_floor', 'z_raft', 'z_formation'].map(name => ({
@@ -124,9 +105,9 @@ function waterMark(view: SketchView, width: number): readonly Shape[] {
       dashed: true,
       points: [
         [-0.3 * width, -depth],
-        [1.85 * width, -depth],
+        [width, -depth],
       ],
     },
-    { kind: 'level', at: [1.9 * width, -depth], label: view.label('water_depth'), side: 'right', water: true },
+    { kind: 'level', at: [1.05 * width, -depth], label: view.label('water_depth'), side: 'right', water: true },
   ]
 }
