@@ -23,7 +23,7 @@ export function outcomeText(line: Line): string {
     case 'branch':
       return `${line.holds} ${line.because ?? ''}`
     case 'check':
-      return [line.satisfied, line.demand?.digits, line.capacity?.digits, line.ratio?.shown.digits].join(' ')
+      return [line.verdict, line.demand?.digits, line.capacity?.digits, line.ratio?.shown.digits].join(' ')
     case 'solve':
       return line.gives.map(({ printed: { shown } }) => `${shown.digits} ${shown.unit.text}`).join('; ')
   }
