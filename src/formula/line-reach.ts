@@ -29,8 +29,11 @@ export interface ShownResult {
   readonly place: number
 }
 
-/** No operand is printed with more figures than this. */
-export const mostFigures = 10
+/** No operand is printed with more figures than this for the sake of a result. */
+const mostFigures = 10
+
+/** A number is written out with so many: an outcome that hangs on them gets them. */
+const allFigures = 15
 
 /** Rounding noise of a calculation, relative to the size of what goes into it. */
 const noise = 1e-13
@@ -78,6 +81,18 @@ export class LineReach {
     let next: number | undefined
     for (const [i, contribution] of contributions.entries())
       if (this.canRise(i, contribution) && this.goesBefore(i, { next, contributions })) next = i
+    if (next !== undefined) this.figures[this.firsts[next] ?? next] = this.figuresOf(next) + 1
+    return next !== undefined
+  }
+
+  /** Gives one more figure to the operand shown with the fewest, whatever it does by itself; false where all are written out. */
+  raiseFewest(): boolean {
+    let next: number | undefined
+    for (const [i, value] of this.values.entries()) {
+      const isWhole = this.exactAt(i) !== undefined || isWritten(this.digitsAt(i), value)
+      if (isWhole || this.figuresOf(i) >= allFigures) continue
+      if (next === undefined || this.figuresOf(i) < this.figuresOf(next)) next = i
+    }
     if (next !== undefined) this.figures[this.firsts[next] ?? next] = this.figuresOf(next) + 1
     return next !== undefined
   }

@@ -48,19 +48,14 @@ function stubborn(line: LineReach, figures: number): Digits {
   return { ...line.shownAt(1), operands: line.digits(), fewer: true }
 }
 
-export interface ConditionDigits {
-  readonly operands: readonly string[]
-  /** False where even ten figures do not give the condition's own outcome; the line must then say so. */
-  readonly closes: boolean
-}
-
-/** The digits to print in a condition (1 or 0) so that the printed numbers give the same outcome. */
-export function chooseConditionDigits(input: Omit<LineInput, 'resultUnit'>): ConditionDigits {
+/**
+ * The digits to print in a condition (1 or 0) so that the printed numbers give the same outcome: more figures for the operand that turns
+ * it, or for each in turn where only several together do.
+ */
+export function chooseConditionDigits(input: Omit<LineInput, 'resultUnit'>): Pick<Digits, 'operands'> {
   const line = new LineReach({ ...input, resultUnit: one })
-  for (;;) {
-    const closes = line.recomputed() === line.result
-    if (closes || !line.raise()) return { operands: line.digits(), closes }
-  }
+  while (line.recomputed() !== line.result) if (!line.raise() && !line.raiseFewest()) break
+  return { operands: line.digits() }
 }
 
 export interface CheckInput {
@@ -153,7 +148,7 @@ function raisedUntil({ left, right }: Sides, isReached: () => boolean): boolean 
   for (;;) {
     if (isReached()) return true
     const isRaised = [left.raise(), right.raise()].some(Boolean)
-    if (!isRaised) return false
+    if (!isRaised && ![left.raiseFewest(), right.raiseFewest()].some(Boolean)) return false
     left.raiseTo(right)
     right.raiseTo(left)
   }

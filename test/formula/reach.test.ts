@@ -359,8 +359,39 @@ describe('chooseConditionDigits', () => {
   ])('chooseConditionDigits: `%s` comes out the same from the printed numbers', (text, base) => {
     const line = lineOf(text, Object.fromEntries(Object.entries(base).map(([key, value]) => [key, { value }])))
     const digits = chooseConditionDigits({ ...line, figures: 4 })
-    expect(digits.closes).toBe(true)
     expect(recomputed(line, digits, one)).toBe(line.compiled(line.slots))
+  })
+
+  test.each<[string, Record<string, number>]>([
+    // No operand turns these by itself: each rounds by four tenths of a unit, and the margin is eleven tenths of it.
+    ['a + b + c > d', { a: 1.0004, b: 1.0014, c: 1.0024, d: 3.0031 }],
+    ['a + b + c < d', { a: 1.0006, b: 1.0016, c: 1.0026, d: 3.0059 }],
+    // Ten figures are too few for these: they lie at the tolerance of comparisons.
+    ['a < b', { a: 1.0000000004, b: 1.0000000018 }],
+    ['a >= b', { a: 1.0000000012, b: 1.00000000225 }],
+  ])('chooseConditionDigits: `%s` gets as many figures as its outcome needs', (text, base) => {
+    const line = lineOf(text, Object.fromEntries(Object.entries(base).map(([key, value]) => [key, { value }])))
+    expect(recomputed(line, chooseConditionDigits({ ...line, figures: 4 }), one)).toBe(line.compiled(line.slots))
+  })
+
+  test('chooseConditionDigits: random sums near the limit come out the same', () => {
+    const near = fc.double({ min: -6e-4, max: 6e-4, noNaN: true })
+    const tiny = fc.double({ min: -4e-9, max: 4e-9, noNaN: true })
+    fc.assert(
+      fc.property(fc.oneof(near, tiny), near, near, fc.oneof(near, tiny), (p, q, r, margin) => {
+        const [a, b, c] = [1 + p, 1.001 + q, 1.002 + r]
+        const values = { a, b, c, d: a + b + c + margin }
+        for (const op of ['<', '<=', '>', '>=', '==', '!=']) {
+          const line = lineOf(
+            `a + b + c ${op} d`,
+            Object.fromEntries(Object.entries(values).map(([k, value]) => [k, { value }])),
+          )
+          const digits = chooseConditionDigits({ ...line, figures: 4 })
+          expect(recomputed(line, digits, one)).toBe(line.compiled(line.slots))
+        }
+      }),
+      { numRuns: 300 },
+    )
   })
 
   test('chooseConditionDigits: figures are raised only where the outcome needs them', () => {
