@@ -25,7 +25,7 @@ export function solveLine(line: SolveLine, block: string, setting: Setting): Ele
       line.gives.map(each => givenRow(each, block, setting)),
     ),
   ])
-  const verified = h('p.verified', [h('b', 'Verified: '), line.verified])
+  const verified = h('p.verified', [h('b', 'Verified: '), ...prose(line.verified, setting)])
   return stepFrame(
     { line, notes: [methodWords(line, setting)], working: [taken, given, verified], across: true },
     setting,

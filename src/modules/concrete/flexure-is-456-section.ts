@@ -21,7 +21,7 @@ type Section = {
 export const flexureIs456Section: Method = {
   id: 'flexure-is-456-section',
   title: 'Plane strains, parabola and plateau',
-  says: "Stresses integrated over the compressed depth (Gauss-Legendre, 16 places each on parabola and plateau); the neutral axis where the forces balance, by Brent's method; concrete 0.0035 at the edge, steel straight to 0.87 f_y, then level.",
+  says: "Stresses integrated over the compressed depth (Gauss-Legendre, 16 places each on parabola and plateau); the neutral axis where the forces balance, by Brent's method; concrete 0.0035 at the edge, steel straight to `0.87 * f_y`, then level.",
   takes: { b: 'length', d: 'length', area: 'area', f_ck: 'stress', f_y: 'stress' },
   run: ({ b, d, area, f_ck, f_y }) =>
     solved({ b: Number(b), d: Number(d), area: Number(area), f_ck: Number(f_ck), f_y: Number(f_y) }),
@@ -38,7 +38,9 @@ function solved(section: Section): Solved {
     ok: true,
     values: { x, moment: moment + force * (d - x), steel: tension(section, x) / section.area },
     verified:
-      off < 1e-9 ? 'the forces balance to nine figures' : `the forces differ by ${off.toExponential(0)} of f_ck b d`,
+      off < 1e-9
+        ? 'the forces balance to nine figures'
+        : `the forces differ by ${off.toExponential(0)} of \`f_ck * b * d\``,
   }
 }
 

@@ -20,7 +20,7 @@ export const yieldStrength = table(
 /** Greatest depth of the neutral axis over the effective depth. */
 export const limitingAxis = table(
   {
-    title: 'Limiting depth of the neutral axis, x_u,max/d',
+    title: 'Limiting depth of the neutral axis, `x_max / d`',
     source: cite('is-456', 'cl. 38.1, note'),
     status,
     unit: '',

@@ -6,7 +6,7 @@ export const raftReactionCases: readonly PublishedCase[] = [
     id: 'raft-1',
     source: 'Equilibrium: (total down - weight of the raft) / area, for a rigid raft under a central load',
     status: 'computed',
-    says: '1600 kN permanent and 200 kN live on 8 m by 5 m, 0.5 m thick at 25 kN/m^3: 500 kN of raft, 40 m^2',
+    says: '1600 kN permanent and 200 kN live on 8 m by 5 m, 0.5 m thick at `25 kN/m^3`: 500 kN of raft, `40 m^2`',
     inputs: {
       loads: [{ permanent: '1600 kN', live: '200 kN' }],
       raft_length: '8 m',

@@ -38,7 +38,7 @@ export const twoWaySlabCases: readonly PublishedCase[] = [
     id: 'slab-17',
     source: `${sheet}, panel 8 (moments printed from rounded spans)`,
     status: 'looked up',
-    says: 'one short edge continuous, load 8.8125 kN/m^2, short span 3.6986 m, ratio of spans 1.06',
+    says: 'one short edge continuous, load `8.8125 kN/m^2`, short span 3.6986 m, ratio of spans 1.06',
     inputs: {
       short_span: '3.6986 m',
       long_span: '1.06 * 3.6986 m',

@@ -8,7 +8,7 @@ const table =
 export const batteredPitCases: readonly PublishedCase[] = [
   {
     id: 'bat-1',
-    source: 'Prismoidal rule, worked by hand: 5/6 (24 + 4 x 99 + 224)',
+    source: 'Prismoidal rule, worked by hand: `5/6 * (24 + 4 * 99 + 224)`',
     status: 'computed',
     says: 'base 6 by 4 m, 5 m deep, sides 1:1',
     inputs: { ...square, soil: 'type B', depth: '5 m' },

@@ -28,7 +28,8 @@ export const flotationCases: readonly PublishedCase[] = [
   },
   {
     id: 'flo-2',
-    source: 'EN 1997-1 Eq. 2.8 with the recommended factors of Table A.15, worked by hand: 9.81 x 3 x 20; 0.9 x 700',
+    source:
+      'EN 1997-1 Eq. 2.8 with the recommended factors of Table A.15, worked by hand: `9.81 * 3 * 20`; `0.9 * 700`',
     status: 'computed',
     says: 'a box of 5 by 4 m in 3 m of water, 700 kN',
     inputs: {

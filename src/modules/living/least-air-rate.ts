@@ -6,9 +6,9 @@ import { step, when } from '../words.ts'
 export const leastRates = {
   'US survival': '3 cfm for each person: minimum survival rate of US fallout shelters',
   'ASHRAE 1981': '5 cfm for each person: sedentary people, holds carbon dioxide at 0.25 %',
-  Belgian: '6 m^3/hr for each person: closed shelter, with or without the main filter',
-  'Swiss filtered': '3 m^3/hr for each person through the gas filter (from memory)',
-  'Swiss unfiltered': '6 m^3/hr for each person past the gas filter (from memory)',
+  Belgian: '`6 m^3/hr` for each person: closed shelter, with or without the main filter',
+  'Swiss filtered': '`3 m^3/hr` for each person through the gas filter (from memory)',
+  'Swiss unfiltered': '`6 m^3/hr` for each person past the gas filter (from memory)',
 } as const
 
 type Source = keyof typeof leastRates

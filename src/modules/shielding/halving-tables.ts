@@ -3,8 +3,8 @@ import { type Axis, table } from '../table.ts'
 
 /** Materials of the stack, in the order of the tables' rows. */
 export const shieldMaterials = {
-  'packed earth': 'soil placed and compacted, about 1600 kg/m^3',
-  concrete: 'ordinary concrete, about 2300 kg/m^3; reinforcement is not counted',
+  'packed earth': 'soil placed and compacted, about `1600 kg/m^3`',
+  concrete: 'ordinary concrete, about `2300 kg/m^3`; reinforcement is not counted',
   steel: 'structural steel',
   lead: 'lead',
   water: 'water that will surely stay',
