@@ -16,6 +16,8 @@ export interface PrintedLine {
   readonly block: string
   readonly line: Line
   readonly planned: PlannedLine
+  /** What it comes to, in SI, verdicts as 1 and 0; empty where it is no number. */
+  readonly comesTo: readonly number[]
 }
 
 /** Every printed line of a package in its order, second methods included. */
@@ -28,7 +30,8 @@ export function printedLines({ results, workings }: Evaluation, naming: Naming):
       const count = (seen.get(node) ?? 0) + 1
       seen.set(node, count)
       const key = 'name' in line && line.kind !== 'check' ? `${block.name}.${line.name}` : block.name
-      return { node, id: count === 1 ? node : `${node} #${count}`, key, block: block.name, line, planned }
+      const comesTo = comesToOf(planned, line, results.slots)
+      return { node, id: count === 1 ? node : `${node} #${count}`, key, block: block.name, line, planned, comesTo }
     })
   })
 }
@@ -41,4 +44,19 @@ function pairsOf(planned: PlannedBlock | undefined, block: BlockWorking, slots: 
     const line = printed[index]
     return line ? [{ planned: each, line }] : []
   })
+}
+
+function comesToOf(planned: PlannedLine, line: Line, slots: Float64Array): readonly number[] {
+  const value = ({ slot }: { readonly slot: number }): number => slots[slot] ?? Number.NaN
+  switch (planned.kind) {
+    case 'formula':
+    case 'look':
+      return [value(planned.gives)]
+    case 'solve':
+      return planned.gives.map(({ entity }) => value(entity))
+    case 'check':
+      return line.kind === 'check' && line.ratio ? [value(planned), line.ratio.value] : []
+    case 'branch':
+      return []
+  }
 }

@@ -1,3 +1,4 @@
+import { isEqual } from '../quantity/tolerance.ts'
 import type { Edit } from './edit.ts'
 import { restOf } from './edit.ts'
 import { type Graph, givenNode } from './graph.ts'
@@ -80,8 +81,14 @@ export function recheck(old: Proven, now: Proven, about: { reach: Reach; reached
 function kindOf(before: PrintedLine | undefined, now: PrintedLine): LineMove['kind'] | undefined {
   if (!before) return 'added'
   if (lineText(before.line) === lineText(now.line)) return undefined
-  return outcomeText(before.line) === outcomeText(now.line) ? 'restated' : 'moved'
+  return outcomeText(before.line) === outcomeText(now.line) || comesToSame(before, now) ? 'restated' : 'moved'
 }
+
+/** The same numbers, in whatever unit they are printed. */
+const comesToSame = ({ comesTo }: PrintedLine, now: PrintedLine): boolean =>
+  comesTo.length > 0 &&
+  comesTo.length === now.comesTo.length &&
+  comesTo.every((value, index) => isEqual(value, now.comesTo[index] ?? Number.NaN))
 
 export const spotOf = ({ key, block, line }: PrintedLine): Spot => ({
   key,

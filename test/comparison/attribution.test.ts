@@ -85,6 +85,21 @@ describe('attribution: what moved a result', () => {
     expect(parts['site.snow with strip.M']).toBeCloseTo((2000 * 9) / 8, 9)
   })
 
+  it('what needs one another is put in without what does not', () => {
+    const body = old.replace('M = site.load * site.span^2', 'reach = 1.0 * site.span\nM = site.load * reach^2')
+    const now = body
+      .replace('basis: soil }', 'basis: soil }\nsnow: { value: 2 kN/m^2, basis: drift }')
+      .replace('M = site.load', 'M = (site.load + site.snow)')
+      .replace('1.0 * site.span', '1.1 * site.span')
+    const compared = compareTexts(body, now)
+    const moved = resultOf(compared, 'strip.M')?.moved
+    // 20 kN/m2 and 3 m: 22.5 kN. 3.3 m alone 27.225; 22 kN/m2 alone 24.75.
+    const parts = alone(compared, moved)
+    expect(Object.keys(parts).toSorted()).toEqual(['site.snow with strip.M', 'strip.reach'])
+    expect(parts['site.snow with strip.M']).toBeCloseTo(2250, 8)
+    expect(parts['strip.reach']).toBeCloseTo(4725, 8)
+  })
+
   it('an assumption that went, and a block that came, go with what used them', () => {
     const now = old
       .replace('load: { value: 20 kN/m^2, basis: soil }', '')
