@@ -9,6 +9,7 @@ import { flotation } from './ground/flotation.ts'
 import { levels } from './ground/levels.ts'
 import { airSupply } from './living/air-supply.ts'
 import type { Module } from './module.ts'
+import { dcLoad } from './power/dc-load.ts'
 import { halvingLayers } from './shielding/halving-layers.ts'
 
 /** Every module, listed once, by hand, in the order of the job. */
@@ -24,4 +25,5 @@ export const catalogue: readonly Module[] = [
   flexureIs456,
   halvingLayers,
   airSupply,
+  dcLoad,
 ]

@@ -131,6 +131,32 @@ export const sources = {
     entry:
       'Technische Weisungen für den Pflicht-Schutzraumbau (TWP): technical directives for private shelters. Federal Office for Civil Protection, Bern.',
   },
+  // power
+  'iec-60228': {
+    short: 'IEC 60228',
+    entry:
+      'IEC 60228:2004. Conductors of insulated cables. International Electrotechnical Commission, Geneva. Read in published reproductions of its tables.',
+  },
+  'ieee-1013': {
+    short: 'IEEE 1013',
+    entry:
+      'IEEE Std 1013-2000. Recommended practice for sizing lead-acid batteries for photovoltaic systems. Institute of Electrical and Electronics Engineers, New York. Its outline was read; the rules in detail are from memory.',
+  },
+  'ieee-485': {
+    short: 'IEEE 485',
+    entry:
+      'IEEE Std 485-2010. Recommended practice for sizing lead-acid batteries for stationary applications. Institute of Electrical and Electronics Engineers, New York. From memory.',
+  },
+  'power-balance': {
+    short: 'energy balance',
+    entry:
+      'Conservation of energy and charge, and the laws of Ohm and Joule; no source is needed beyond the line itself.',
+  },
+  'pv-worksheet': {
+    short: 'worksheet',
+    entry:
+      'Worksheets for small photovoltaic systems as several suppliers publish them: reserve over depth of discharge by the factor for cold, base 80 °F. They agree with each other.',
+  },
   statics: { short: 'statics', entry: 'Equilibrium and geometry; no source is needed beyond the line itself.' },
   practice: {
     short: 'common practice',
