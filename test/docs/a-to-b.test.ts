@@ -70,6 +70,10 @@ describe('docs', () => {
     const anew = toldAnew()
     if (process.env.UPDATE_DOCS) writeFileSync(page, anew)
     expect(readFileSync(page, 'utf8')).toBe(anew)
+    const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8')
+    const [, excerpt = ''] = /```text\n([\s\S]*?)```/.exec(readme) ?? []
+    expect(excerpt).toContain('Ratios of checks that moved')
+    expect(anew).toContain(excerpt)
     expect(anew).toMatch(/prove A\/shelter\.pdf\n[\s\S]*?byte for byte what its notebook gives\n```/)
     expect(anew).toMatch(/prove B\/shelter\.pdf\n[\s\S]*?byte for byte what its notebook gives\n```/)
   }, 240_000)

@@ -49,6 +49,9 @@ describe('docs', () => {
       'docs/4-commands.md',
       'docs/5-remark.md',
       'docs/6-revisions.md',
+      'docs/7-checking.md',
+      'docs/8-a-to-b.md',
+      'docs/6-revisions.md',
     ]
     const dead = pages.flatMap(page => {
       const links = [...read(page).matchAll(/\]\((?!https?:)([^)#]+)(?:#[^)]*)?\)/g)].map(found => found[1] ?? '')

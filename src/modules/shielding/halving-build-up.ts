@@ -1,6 +1,6 @@
 import type { Second } from '../module.ts'
 import { cite } from '../sources.ts'
-import { check, each, limit, look, step } from '../words.ts'
+import { check, each, limit, look, step, when } from '../words.ts'
 import { bergerC, bergerD, massAttenuation, nominalDensity } from './halving-tables.ts'
 
 const massPerArea = { SI: 'g/cm^2', US: 'g/cm^2' }
@@ -50,9 +50,17 @@ export const attenuationWithBuildUp: Second = {
     step('T_beam', 'B * exp(-b)', { says: 'share of the beam that comes through', symbol: 'T_beam' }),
     step('n_beam', '-log(T_beam) / log(2)', { says: 'halvings by this method', symbol: 'n_beam' }),
     step('P_beam', '1 / T_beam', { says: 'protection factor by this method', symbol: 'P_beam' }),
-    check('protection_beam', 'P_beam >= required_factor', {
-      says: 'the protection factor by the second method is as required',
-    }),
+    when(
+      { formula: 'n_all > 10' },
+      {
+        says: 'the halving rule is past its ten halvings: this method has to meet the requirement as well',
+        yes: [
+          check('protection_beam', 'P_beam >= required_factor', {
+            says: 'the protection factor by the second method is as required',
+          }),
+        ],
+      },
+    ),
   ],
   compare: [
     {

@@ -11,7 +11,7 @@ const thin = { SI: 'mm', US: 'in' }
 /** Attenuation of a stack of layers by published halving thicknesses. */
 export const halvingLayers = defineModule({
   id: 'halving-layers',
-  version: '1.1.0',
+  version: '1.2.0',
   title: 'Attenuation by halving thicknesses',
   asks: 'By what factor do these layers cut gamma radiation, and how much more would be enough?',
   inputs: {
