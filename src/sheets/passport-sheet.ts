@@ -66,11 +66,7 @@ function answerWords(
   setting: Setting,
 ): (string | ElementContent)[] {
   const outcome = agrees ? tick() : h('span.verdict.fails', [cross(), h('b', 'differs')])
-  return [
-    ...prose(says, setting),
-    ' ',
-    h('span.answer', [h('b', published), ', ours ', h('b', ours), '\u00a0', outcome]),
-  ]
+  return [...prose(says, setting), ' ', h('span.answer', [published, ', ours ', ours, '\u00a0', outcome])]
 }
 
 function use({ id, number, name, outside }: PassportUse, setting: Setting): Element {

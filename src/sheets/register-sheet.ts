@@ -58,7 +58,7 @@ function registerRow(row: AssumptionRow, setting: Setting, margin: ShownMargin |
 }
 
 /** As many users as a row names. */
-const most = 6
+const most = 5
 
 function usersOf({ users }: AssumptionRow): ElementContent[] {
   const more = users.length - most

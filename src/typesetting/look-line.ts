@@ -25,7 +25,7 @@ export function lookLine(line: LookLine, block: string, setting: Setting): Eleme
         ...line.interpolations.map((one, index) => interpolation(one, interpolations[index], setting)),
       ],
       users: setting.users(`${block}.${line.name}`),
-      across: !(setting.row ?? setting.first.line(line)) || interpolations.some(({ across }) => across),
+      across: interpolations.some(({ across }) => across),
     },
     setting,
   )

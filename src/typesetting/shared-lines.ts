@@ -43,5 +43,5 @@ function headOf(line: Line, lines: readonly Line[], setting: Setting): { head: E
     return { head: sharedHead({ line, working: [html], across }, setting), symbols: true }
   }
   const notes = line.kind === 'look' ? [tableNote(line as LookLine, setting)] : []
-  return { head: sharedHead({ line, notes, working: [], across: true }, setting), symbols: false }
+  return { head: sharedHead({ line, notes, working: [] }, setting), symbols: false }
 }

@@ -26,10 +26,7 @@ export function solveLine(line: SolveLine, block: string, setting: Setting): Ele
     ),
   ])
   const verified = h('p.verified', [h('b', 'Verified: '), ...prose(line.verified, setting)])
-  return stepFrame(
-    { line, notes: [methodWords(line, setting)], working: [taken, given, verified], across: true },
-    setting,
-  )
+  return stepFrame({ line, notes: [methodWords(line, setting)], working: [taken, given, verified] }, setting)
 }
 
 /** The method in full where it is first used. */

@@ -28,15 +28,12 @@ export function stepFrame(framed: Framed, setting: Setting): Element {
   const className = ['step', line.kind, ...(setting.row ? ['row'] : []), ...(across ? ['across'] : [])]
   return h('div', { id: line.id, className, dataLine: line.number, dataKind: line.kind }, [
     h('div.no', line.number),
-    h(
-      'div.words',
-      setting.row
-        ? [h('p.says', rowLabel(line)), ...commentNotes(setting.checked?.get(line.id))]
-        : words(framed, setting),
-    ),
-    h('div.work', [...working]),
-    h('div.margin', margin),
+    h('div.head', [
+      h('div.words', setting.row ? rowWords(line, setting) : words(framed, setting)),
+      h('div.margin', margin),
+    ]),
     checkerBox(setting.checked?.get(line.id)),
+    h('div.work', [...working]),
   ])
 }
 
@@ -45,9 +42,8 @@ export function sharedHead(framed: Framed, setting: Setting): Element {
   const { line, working, across = false } = framed
   return h('div', { className: ['shared-head', ...(across ? ['across'] : [])] }, [
     h('div.no', line.number.replace(/[a-z]+$/, '')),
-    h('div.words', words(framed, setting)),
+    h('div.head', [h('div.words', words(framed, setting)), h('div.margin', referenceOf(line, setting))]),
     h('div.work', [...working]),
-    h('div.margin', referenceOf(line, setting)),
   ])
 }
 
@@ -57,6 +53,10 @@ function words({ line, notes = [] }: Framed, setting: Setting): ElementContent[]
     ...notes,
     ...commentNotes(setting.checked?.get(line.id)),
   ]
+}
+
+function rowWords(line: Line, setting: Setting): ElementContent[] {
+  return [h('p.says', rowLabel(line)), ...commentNotes(setting.checked?.get(line.id))]
 }
 
 function referenceOf({ reference }: Line, setting: Setting): ElementContent[] {

@@ -1,5 +1,6 @@
 import type { Element } from 'hast'
-import { isTall, room, widthTogether } from './fit-tex.ts'
+import { room, widthTogether } from './fit-tex.ts'
+import { renderTex } from './render-tex.ts'
 
 /** What stands in a step, and whether it runs across under the words because its own column is too narrow. */
 export interface Laid {
@@ -24,14 +25,23 @@ export interface Parts {
   readonly taken?: number
 }
 
-/** One line in the column where it fits, then two; across where that is lower, or where a part would be broken. */
+/** So many lines in the column are too many where one line across says it, or two do. */
+const most = { one: 3, two: 5 } as const
+
+/**
+ * One line in the column where it fits, then two or a few that break at operators; across where a part cannot be broken and is wider
+ * than the column, or where it takes many lines.
+ */
 export function layOut({ first, second, between, behind = 0, taken = 0 }: Parts): Layout {
   const all = [...first, ...second]
   const whole = widthTogether(all, between) + behind
-  const widest = Math.max(widthTogether(first, between), widthTogether(second, between) + behind)
   const [column, across] = [room.column - taken, room.across - taken]
   if (whole <= column) return { together: true, across: false }
-  const acrossTogether = whole <= across
-  if (widest <= column && !(acrossTogether && all.some(isTall))) return { together: false, across: false }
-  return { together: acrossTogether, across: true }
+  const together = whole <= across
+  const lines =
+    Math.ceil(widthTogether(first, between) / column) + Math.ceil((widthTogether(second, between) + behind) / column)
+  const wide = all.some(tex => renderTex(tex, true).widths.widest > column)
+  return wide || lines > (together ? most.one : most.two)
+    ? { together, across: true }
+    : { together: false, across: false }
 }

@@ -14,7 +14,7 @@ import type { Sheet } from './sketch-frame.ts'
 import { sketchSvg } from './sketch-svg.ts'
 
 /** The most room a sketch has in the first of the two columns that a calculation begins with, in points. */
-const room = { width: 244, height: 170 }
+const room = { width: 244, height: 140 }
 /** The sketch is about as high as the table beside it: a row in points, and rows that any sketch has room for. */
 const rowHeight = 13
 const leastRows = 9
@@ -38,11 +38,13 @@ function calcHtml(block: CalcWorking, level: number, outer: Setting): Element {
     heading({ block, title: block.title, aside: method }, level),
     h('p.purpose', prose(block.asks, setting)),
     ...incomplete(block),
-    ...start(block, setting),
-    ...(block.lines.length > 0 ? [h('div.ledger', linesHtml(block.lines, block.name, setting))] : []),
-    ...secondHtml(block, setting),
-    ...limitsHtml(block.limits, setting),
-    ...cautionsHtml(block, setting),
+    h('div.calc-body', [
+      ...start(block, setting),
+      ...(block.lines.length > 0 ? [h('div.ledger', linesHtml(block.lines, block.name, setting))] : []),
+      ...secondHtml(block, setting),
+      ...limitsHtml(block.limits, setting),
+      ...cautionsHtml(block, setting),
+    ]),
   ])
 }
 
@@ -51,7 +53,7 @@ function workHtml(block: WorkWorking, level: number, setting: Setting): Element 
     heading({ block, title: titleOfWork(block), aside: 'own working' }, level),
     ...incomplete(block),
     ...block.tables.map(table => pointsTable(table, block.name, setting)),
-    h('div.ledger', linesHtml(block.lines, block.name, setting)),
+    h('div.calc-body', [h('div.ledger', linesHtml(block.lines, block.name, setting))]),
   ])
 }
 

@@ -32,7 +32,7 @@ describe('fitting-size', () => {
     expect(fittingSize(Array.from({ length: 40 }, () => '1111').join('+'))).toBe(1)
   })
   it('makes one wide box smaller, but never so small that it cannot be read', () => {
-    const wide = `\\frac{${'1'.repeat(80)}}{2}`
+    const wide = `\\frac{${'1'.repeat(120)}}{2}`
     expect(fittingSize(wide)).toBeLessThan(1)
     expect(fittingSize(wide)).toBeGreaterThanOrEqual(0.7)
     expect(fittingSize(`\\frac{${'1'.repeat(600)}}{2}`)).toBe(0.7)

@@ -9,7 +9,8 @@ const lay = (first: number, second: number, taken = 0) =>
 
 // half the column, less what is between: two such stand together, two a little wider do not
 const half = Math.floor(room.column) / 2
-const tall = (em: number): string => `\\frac{${figures(em)}}{2}`
+// breaks at each sign
+const sum = (em: number): string => '1+'.repeat(em / 1.75).slice(0, -1)
 
 describe('step-layout', () => {
   it('one line in the column where all fits', () => {
@@ -18,15 +19,18 @@ describe('step-layout', () => {
   it('two lines in the column where each fits', () => {
     expect(lay(half + 1, half + 1)).toEqual({ together: false, across: false })
   })
-  it('across where one would be broken, on one line if it fits', () => {
+  it('across where a part is wider than the column and cannot be broken, on one line if it fits', () => {
     const broken = Math.ceil(room.column) + 1
     expect(lay(8, broken)).toEqual({ together: true, across: true })
-    expect(lay(16, broken)).toEqual({ together: false, across: true })
+    expect(lay(broken + 6, broken + 6)).toEqual({ together: false, across: true })
   })
-  it('high formulas go across on one line rather than below each other', () => {
-    const both = (em: number) => layOut({ first: [tall(em)], second: [tall(em)], between: 0 })
-    expect(both(half + 1)).toEqual({ together: true, across: true })
-    expect(both(Math.floor(room.column) - 2)).toEqual({ together: false, across: false })
+  it('a sum is broken in its column into a few lines, and goes across before it takes many', () => {
+    const laid = (first: number, second: number) =>
+      layOut({ first: [sum(room.column * first)], second: [sum(room.column * second)], between: 0 })
+    expect(laid(1.2, 0.8)).toEqual({ together: false, across: false })
+    expect(laid(1.1, 1.1)).toEqual({ together: true, across: true })
+    expect(laid(1.8, 1.8)).toEqual({ together: false, across: false })
+    expect(laid(2.5, 2.5)).toEqual({ together: false, across: true })
   })
   it('a wide symbol takes from the room', () => {
     expect(lay(half, half, 4)).toEqual({ together: false, across: false })
