@@ -41,12 +41,12 @@ export const combinationInputs = {
   }),
   psi_2: ratio({
     says: 'share of the live load that stays for long',
-    note: 'For crack width and deflection; 1 is the safe bound',
+    note: 'For crack width and deflection; 1 is the safe bound, EN 1990 Table A1.1 has values by category',
     symbol: 'psi_2',
     least: '0',
     most: '1',
     default: '1',
-    source: cite('en-1990', 'Table A1.1'),
+    source: cite('practice'),
   }),
 } as const satisfies Record<string, Input>
 
