@@ -1,4 +1,4 @@
-import { Command, CommanderError, Option } from 'commander'
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander'
 import type { CompareOptions } from './compare.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import type { IssueOptions } from './issue-options.ts'
@@ -30,6 +30,15 @@ export async function runProgram(args: readonly string[], around: Surroundings):
 
 const format = (words: readonly string[], fallback: string): Option =>
   new Option('--format <format>', 'form of the answer').choices(words).default(fallback)
+
+/** Reads a whole number between two others. */
+const countOf =
+  (least: number, most: number) =>
+  (text: string): number => {
+    const count = /^\d+$/.test(text) ? Number(text) : Number.NaN
+    if (count >= least && count <= most) return count
+    throw new InvalidArgumentError(`It is a whole number from ${least} to ${most}.`)
+  }
 
 function programOf(around: Surroundings, done: (status: ExitStatus) => void): Command {
   const { terminal } = around
@@ -110,8 +119,23 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
   program
     .command('vary')
     .argument('<file>', 'a notebook; - reads standard input')
+    .option('--ranges', 'each assumption at both ends of its range: what moves most')
+    .option('--sweep <name=from..to/n>', 'one assumption from end to end, in n places')
+    .addOption(new Option('--samples <n>', 'draw all ranges so many times').argParser(countOf(1, 10_000_000)))
+    .addOption(new Option('--seed <n>', 'start of the draws').argParser(countOf(0, 2 ** 31 - 1)).default(1))
+    .addOption(
+      new Option('--spread <spread>', 'how an assumption is drawn')
+        .choices(['uniform', 'triangular'])
+        .default('uniform'),
+    )
+    .option('--latin', 'draw a Latin hypercube')
+    .option(
+      '--on <name...>',
+      'values, or numbers of checks, to look at; the largest ratio of each section when left out',
+    )
+    .option('--svg <file>', 'draw the answer of --ranges or --sweep')
     .addOption(format(['text', 'json'], 'text'))
-    .description('how far each assumption can move by itself before a check turns')
+    .description('how far each assumption can move by itself before a check turns; or what the ranges do')
     .addHelpText('after', '\nExample: undercroft vary shelter/shelter.md')
     .action(async (file: string, options: VaryOptions) =>
       done(await (await import('./vary.ts')).vary(around, file, options)),

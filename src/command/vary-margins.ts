@@ -1,4 +1,3 @@
-import { basename } from 'node:path'
 import { printable } from '../diagnostic/printable.ts'
 import { shownWords } from '../evaluation/shown-words.ts'
 import { findMargins } from '../study/margins.ts'
@@ -13,17 +12,17 @@ import { columns } from './columns.ts'
 import { plural } from './count-of.ts'
 import type { Evaluated } from './evaluated.ts'
 import type { Surroundings } from './surroundings.ts'
+import { answerData } from './vary-answer.ts'
 import type { VaryOptions } from './vary-options.ts'
 
 /** The margin of every assumption, tightest first. */
-export function varyMargins({ terminal, version }: Surroundings, evaluated: Evaluated, { format }: VaryOptions): void {
+export function varyMargins(around: Surroundings, evaluated: Evaluated, { format }: VaryOptions): void {
+  const { terminal } = around
   const { results, notebook } = evaluated
   const found = findMargins(results.plan, ({ entity }) => terminal.doing(`searching the margin of ${entity.key}`))
   const shown = showMargins(found, results)
-  if (format === 'json') {
-    const about = { format: 1, tool: `undercroft ${version}`, notebook: { path: basename(notebook.path) } }
-    terminal.answer(JSON.stringify({ ...about, ...dataOf(shown) }, null, 2))
-  } else terminal.answer(textOf(shown, printable(notebook.path)))
+  if (format === 'json') answerData(around, evaluated, dataOf(shown))
+  else terminal.answer(textOf(shown, printable(notebook.path)))
 }
 
 function dataOf({ margins, unsearched, runs }: ShownMargins) {

@@ -1,13 +1,19 @@
-import { evaluateFile } from './evaluated.ts'
+import { type Measure, measureOf, sectionMeasures } from '../study/measure.ts'
+import { type Evaluated, evaluateFile } from './evaluated.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { sayDiagnostics } from './say-diagnostics.ts'
+import { Stopped } from './stopped.ts'
 import type { Surroundings } from './surroundings.ts'
 import { varyMargins } from './vary-margins.ts'
 import type { VaryOptions } from './vary-options.ts'
+import { varyRanges } from './vary-ranges.ts'
+import { varySamples } from './vary-samples.ts'
+import { varySweep } from './vary-sweep.ts'
 
-/** `vary FILE`: how far can it move? A notebook with errors is not varied. */
+/** `vary FILE`: how far can it move? Margins, or one of `--ranges`, `--sweep` and `--samples`. A notebook with errors is not varied. */
 export async function vary(around: Surroundings, file: string, options: VaryOptions): Promise<ExitStatus> {
   const { terminal } = around
+  const study = studyOf(options)
   terminal.doing(`evaluating ${file}`)
   const evaluated = await evaluateFile(file)
   if (evaluated.status === exitStatus.notebook) {
@@ -15,6 +21,41 @@ export async function vary(around: Surroundings, file: string, options: VaryOpti
     terminal.say('Nothing was varied: the notebook has errors')
     return exitStatus.notebook
   }
-  varyMargins(around, evaluated, options)
+  const measures = measuresOf(evaluated, options)
+  if (study === 'ranges') await varyRanges(around, { evaluated, measures }, options)
+  else if (study === 'sweep') await varySweep(around, { evaluated, measures }, options)
+  else if (study === 'samples') varySamples(around, { evaluated, measures }, options)
+  else varyMargins(around, evaluated, options)
   return evaluated.status
+}
+
+/** The one study that is asked for. `--on` alone asks for the ranges. */
+function studyOf(options: VaryOptions): 'margins' | 'ranges' | 'sweep' | 'samples' {
+  const { ranges, sweep, samples, on, svg, latin } = options
+  const asked = [ranges && 'ranges', sweep && 'sweep', samples && 'samples'].filter(Boolean)
+  if (asked.length > 1)
+    throw called(
+      `\`${asked.map(name => `--${name}`).join('` and `')}\` are studies of their own`,
+      'Ask for one at a time',
+    )
+  const study = sweep ? 'sweep' : samples ? 'samples' : ranges || on ? 'ranges' : 'margins'
+  if (svg && study !== 'ranges' && study !== 'sweep')
+    throw called('`--svg` draws the answer of `--ranges` or of `--sweep`', 'Add one of them')
+  if (latin && study !== 'samples') throw called('`--latin` is a way to draw samples', 'Add `--samples N`')
+  return study
+}
+
+const called = (says: string, help: string): Stopped => new Stopped(exitStatus.called, says, help)
+
+/** What the study looks at: what `--on` names, or the largest ratio of each section. */
+function measuresOf({ results }: Evaluated, { on }: VaryOptions): readonly Measure[] {
+  if (!on) return sectionMeasures(results)
+  return on.map(name => {
+    const measure = measureOf(results, name)
+    if (measure) return measure
+    throw called(
+      `No value and no check with a ratio is called \`${name}\``,
+      'Name a value, `roof.M_x`, or the number of a check, `4.11`',
+    )
+  })
 }

@@ -264,7 +264,7 @@ export interface PlannedWork {
 
 export type PlannedBlock = PlannedAssume | PlannedCalc | PlannedWork
 
-/** One thing to do when the numbers are known. `second` marks what studies leave out. */
+/** One thing to do when the numbers are known. `second` marks what studies leave out: second methods that no first value rests on. */
 export interface Op {
   readonly run: (slots: Float64Array) => unknown
   readonly second: boolean

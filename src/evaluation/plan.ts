@@ -3,6 +3,7 @@ import type { Notebook } from '../notebook/types.ts'
 import { define } from './define.ts'
 import type { Definition } from './definition.ts'
 import { type Draft, newDraft, stopKey } from './draft.ts'
+import { neededOps } from './needed-ops.ts'
 import { order } from './order.ts'
 import { planAssumption } from './plan-assumption.ts'
 import { planInput } from './plan-input.ts'
@@ -23,7 +24,8 @@ export function plan(notebook: Notebook, modules: readonly Module[]): Plan {
   for (const [key, fault] of [...defined.broken, ...ordered.rings]) draft.broken.set(key, fault)
   for (const definition of ordered.order) planDefinition(draft, definition)
   gatherStatements(draft)
-  const { system, ops, blocks, names, ranges, trail } = draft
+  const { system, blocks, names, ranges, trail } = draft
+  const ops = neededOps(draft.ops)
   const start = Float64Array.from(draft.start)
   const broken = new Map([...defined.lost, ...draft.broken])
   const diagnostics = saidWhole(draft)

@@ -6,7 +6,7 @@ import { shownText } from '../typesetting/value-html.ts'
 /** What the margins in the register say, once above them. */
 export const marginsExplained =
   'Margin: how far an assumption can move by itself, all others as written, until the check named there turns or a method refuses. ' +
-  'Searched from nought to twice the value, and twice as far as the range at least; “nothing” turned up to the place named. Second methods are left out. The command vary says why a method refuses.'
+  'Searched from nought to twice the value, and twice as far as the range at least; “nothing” turned up to the place named. Second methods are left out, save what the text refers to. The command vary says why a method refuses.'
 
 /** Both ends of a margin, each with the number of the check that turns there, linked. */
 export function marginNote({ down, up }: ShownMargin): Element {

@@ -54,8 +54,8 @@ export interface Margins {
   readonly runs: number
 }
 
-/** Places that are looked at each way before anything is followed closer; they lie closer near the value. */
-const places = 48
+/** Places that are looked at each way before anything is followed closer; they lie closer near the value. Fewer where a numerical method is run again. */
+const places = { formulas: 48, solves: 24 }
 
 /**
  * For every numeric assumption, moved alone, the nearest value either way at which some check turns: stops being satisfied, or becomes
@@ -104,15 +104,18 @@ function marginOf({ plan, known }: Searching, variable: Variable, ran: () => voi
     }
   }
   const end = (to: number): MarginEnd => {
-    const found = findTurn({ checks: watch.checks, look }, placesTo(value, to, variable))
+    const found = findTurn(
+      { checks: watch.checks, look },
+      placesTo({ value, to, count: runs.solves > 0 ? places.solves : places.formulas }, variable),
+    )
     return endOf({ plan, known }, { variable, checks: watch.checks, to }, found)
   }
   return { variable, value, interval, down: end(interval.from), up: end(interval.to) }
 }
 
 /** From the value to the end of the interval, the ends of the range among them. */
-function placesTo(value: number, to: number, { range }: Variable): number[] {
-  const steps = Array.from({ length: places + 1 }, (_, index) => value + (to - value) * (index / places) ** 1.5)
+function placesTo({ value, to, count }: { value: number; to: number; count: number }, { range }: Variable): number[] {
+  const steps = Array.from({ length: count + 1 }, (_, index) => value + (to - value) * (index / count) ** 1.5)
   const edges = range ? [range.from, range.to].filter(edge => (edge - value) * (to - edge) > 0) : []
   return [...steps, ...edges].sort((a, b) => Math.abs(a - value) - Math.abs(b - value))
 }

@@ -63,3 +63,86 @@ describe('vary', () => {
     expect(stderr).toContain('Nothing was varied: the notebook has errors')
   })
 })
+
+const ranged = sound
+  .replace('SP-12 }', 'SP-12, range: 2.5 m to 4.5 m }')
+  .replace('soil on the roof }', 'soil on the roof, range: 15 kN/m^2 to 30 kN/m^2 }')
+
+describe('vary with ranges, sweeps and samples', () => {
+  it('--on: what each range does to a value, the widest first, with a bar', async () => {
+    const cwd = folderWith({ 'roof.md': ranged })
+    const { status, stdout } = await undercroft(['vary', 'roof.md', '--on', 'strip.M', '--svg', 'chart.svg'], { cwd })
+    expect(status).toBe(0)
+    expect(stdout).toMatch(/^strip\.M, moment of a strip: 22\.50 kN as written$/m)
+    // w l^2 / 8: 15.625 to 50.625 kN over the spans, 16.875 to 33.75 over the loads.
+    expect(stdout).toMatch(/^site\.span +2\.500 m to 4\.500 m +15\.63 kN +50\.63 kN +L+\|H+$/m)
+    expect(stdout).toMatch(/^site\.load +15\.00 kN\/m² to 30\.00 kN\/m² +16\.88 kN +33\.75 kN +L+\|H+$/m)
+    const svg = readFileSync(join(cwd, 'chart.svg'), 'utf8')
+    expect(svg).toMatch(/^<svg [^>]*xmlns="http:\/\/www\.w3\.org\/2000\/svg"/)
+    expect(svg).toContain('site.span moves it most')
+  })
+
+  it('--sweep: a value from end to end, the checks that are not satisfied, and a chart', async () => {
+    const cwd = folderWith({ 'roof.md': ranged })
+    const args = ['vary', 'roof.md', '--sweep', 'site.span=3..5 m/5', '--on', '1.02', 'strip.M', '--svg', 'sweep.svg']
+    const { status, stdout, stderr } = await undercroft(args, { cwd })
+    expect([status, stderr]).toEqual([0, 'Wrote sweep.svg\n'])
+    expect(
+      stdout
+        .split('\n')
+        .slice(2, 7)
+        .map(line => line.split(/ {2,}/)),
+    ).toEqual([
+      ['3.000 m', '0.5625', '22.50 kN', 'none'],
+      ['3.500 m', '0.7656', '30.63 kN', 'none'],
+      ['4.000 m', '1.000', '40.00 kN', 'none'],
+      ['4.500 m', '1.266', '50.63 kN', '1.02'],
+      ['5.000 m', '1.563', '62.50 kN', '1.02'],
+    ])
+    expect(readFileSync(join(cwd, 'sweep.svg'), 'utf8')).toContain('as site.span goes from 3.00 to 5.00 m')
+  })
+
+  it('--samples: the share of each check with its interval; the same seed gives the same bytes', async () => {
+    const cwd = folderWith({ 'roof.md': ranged })
+    const args = ['vary', 'roof.md', '--samples', '20000', '--on', 'strip.M']
+    const [one, same, other] = await Promise.all(
+      [args, args, [...args, '--seed', '2']].map(each => undercroft(each, { cwd })),
+    )
+    expect(one?.status).toBe(0)
+    expect(one?.stderr).toBe('2 assumptions drawn 20000 times, no numerical method\n')
+    expect(one?.stdout).toBe(same?.stdout)
+    expect(one?.stdout).not.toBe(other?.stdout)
+    const data = JSON.parse((await undercroft([...args, '--format', 'json'], { cwd })).stdout).samples
+    // P(w l^2 <= 320 kN m) with w even over 15 to 30, l over 2.5 to 4.5, by integration over l:
+    // l below sqrt(320/30) always; above, (320/l^2 - 15) / 15; 320/15 is beyond 4.5^2.
+    const l = Math.sqrt(320 / 30)
+    const share = (l - 2.5 + (320 * (1 / l - 1 / 4.5)) / 15 - (4.5 - l)) / 2
+    const [check] = data.checks
+    expect(check.low).toBeLessThan(share)
+    expect(check.high).toBeGreaterThan(share)
+    expect(check).toMatchObject({ number: '1.02', asked: 20000 })
+    expect(data).toMatchObject({ seed: 1, spread: 'uniform', latin: false, refused: 0 })
+  })
+
+  it('says what is wrong with how it was called, and ends with 2', async () => {
+    const cwd = folderWith({ 'roof.md': ranged, 'plain.md': sound })
+    const wrong = [
+      { args: ['roof.md', '--ranges', '--samples', '10'], says: 'studies of their own' },
+      { args: ['roof.md', '--svg', 'x.svg'], says: '`--svg` draws the answer of' },
+      { args: ['roof.md', '--latin'], says: 'Add `--samples N`' },
+      { args: ['roof.md', '--on', 'strip.Q'], says: 'No value and no check with a ratio is called `strip.Q`' },
+      { args: ['roof.md', '--sweep', 'strip.M=1..2'], says: 'No assumption that is a number is called `strip.M`' },
+      { args: ['roof.md', '--sweep', 'site.span=1 kPa..2 m'], says: '`1 kPa` is no value that `site.span` could have' },
+      { args: ['roof.md', '--sweep', 'site.span=2 m..2 m'], says: 'from one value to another' },
+      { args: ['roof.md', '--sweep', 'site.span'], says: 'is no sweep' },
+      { args: ['roof.md', '--sweep', 'site.span=1..2/1'], says: '2 to 1000 places' },
+      { args: ['roof.md', '--samples', '0'], says: 'a whole number from 1 to' },
+      { args: ['plain.md', '--samples', '10'], says: 'No assumption states a range' },
+    ]
+    for (const { args, says } of wrong) {
+      const { status, stdout, stderr } = await undercroft(['vary', ...args], { cwd })
+      expect([args, status, stdout]).toEqual([args, 2, ''])
+      expect(stderr).toContain(says)
+    }
+  })
+})

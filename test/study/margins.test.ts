@@ -130,6 +130,26 @@ steel: Fe 500
     expect(margins[0]?.up.at).toBeCloseTo(1, 9)
   })
 
+  it('a check of the author on a value of the second method is watched as well', () => {
+    const planned = planOf(
+      `${bodyOf({ load: '{ value: 20 kN/m^2, basis: b }' }, ['slab.M_x_peak <= 40 kN*m/m # elastic peak'])}\`\`\`calc two-way-slab slab
+short_span: 3.4 m
+long_span: 4.6 m
+load: a.load
+edges: one long edge continuous
+corners: held down
+\`\`\`
+`,
+    )
+    const { slots, plan: own } = evaluate(planned)
+    const peak = own.names.get('slab.M_x_peak')
+    if (peak?.kind !== 'number') throw new Error('no peak')
+    const { up } = marginIn(planned, 'a.load')
+    expect(sayEnd(up)).toBe('elastic peak: not satisfied')
+    // The moment is in proportion to the load.
+    expect(up.at / 20e3).toBeCloseTo(40e3 / (slots[peak.slot] ?? 0), 9)
+  })
+
   it('the tightest stands first', () => {
     const planned = planOf(
       bodyOf({ x: '{ value: 1 m, basis: b }', y: '{ value: 1 m, basis: b }' }, ['a.x <= 1.9 m', 'a.y <= 1.1 m']),

@@ -1,0 +1,104 @@
+import { numberLines } from '../evaluation/anchors.ts'
+import { proportionInterval } from '../study/proportion-interval.ts'
+import { type CheckCount, preparedSamples, type Sampled, sample } from '../study/sample.ts'
+import { columns } from './columns.ts'
+import { plural } from './count-of.ts'
+import type { Evaluated } from './evaluated.ts'
+import { exitStatus } from './exit-status.ts'
+import { Stopped } from './stopped.ts'
+import type { Surroundings } from './surroundings.ts'
+import { type Asked, answerData, valueWords } from './vary-answer.ts'
+import type { VaryOptions } from './vary-options.ts'
+
+/** Every range drawn at random: how often each check is satisfied. Says first what it will run. */
+export function varySamples(around: Surroundings, { evaluated, measures }: Asked, options: VaryOptions): void {
+  const { terminal } = around
+  const { samples = 0, seed, spread, latin = false } = options
+  const prepared = preparedSamples(evaluated.results.plan)
+  const { variables, runs } = prepared
+  if (variables.length === 0)
+    throw new Stopped(
+      exitStatus.called,
+      'No assumption states a range, so there is nothing to draw',
+      'Write `range: 2.4 m to 4.0 m` with an assumption',
+    )
+  const solves = runs.solves === 0 ? 'no numerical method' : `${plural(runs.solves, 'numerical method')} each time`
+  terminal.say(`${plural(variables.length, 'assumption')} drawn ${plural(samples, 'time')}, ${solves}`)
+  const about = (done: number): void => terminal.doing(`drawing ${done} of ${samples}`)
+  const done = sample(prepared, { samples, seed, spread, latin, measures, about })
+  if (options.format === 'json') answerData(around, evaluated, { samples: dataOf(evaluated, done, options) })
+  else terminal.answer(textOf(evaluated, done, options))
+}
+
+const shareOf = ({ satisfied, asked }: CheckCount) => (asked > 0 ? proportionInterval(satisfied, asked) : undefined)
+
+function dataOf(evaluated: Evaluated, done: Sampled, { seed, spread, latin = false }: VaryOptions) {
+  const { lines } = numberLines(evaluated.results)
+  return {
+    count: done.samples,
+    seed,
+    spread,
+    latin,
+    refused: done.lost,
+    allSatisfied: { count: done.allSatisfied, ...proportionInterval(done.allSatisfied, done.samples) },
+    assumptions: done.variables.map(({ entity, range }) => ({ assumption: entity.key, ...range })),
+    checks: done.checks.map(count => ({
+      number: lines.get(count.check)?.number ?? '',
+      says: count.check.says,
+      asked: count.asked,
+      satisfied: count.satisfied,
+      ...shareOf(count),
+    })),
+    results: done.measures.map(({ measure, count, mean, deviation, quantiles }) => ({
+      on: measure.name,
+      unit: measure.unit.text,
+      count,
+      ...(count > 0 ? { mean, deviation, quantiles } : {}),
+    })),
+  }
+}
+
+function textOf(evaluated: Evaluated, done: Sampled, options: VaryOptions): string {
+  const { measures, checks, samples, lost, allSatisfied, variables } = done
+  const never = checks.filter(({ asked, satisfied }) => asked === satisfied).length
+  const parts = [
+    never < checks.length ? checksTable(evaluated, done) : '',
+    never > 0 ? `${plural(never, 'check')} satisfied in every sample that asked ${never === 1 ? 'it' : 'them'}` : '',
+    measures.length > 0 ? resultsTable(done) : '',
+    `Drawn: ${variables.map(({ entity, range }) => `${entity.key} ${valueWords(range?.from ?? Number.NaN, entity.unit)} to ${valueWords(range?.to ?? Number.NaN, entity.unit)}`).join(', ')}; ${spreadWords(options)}, each by itself`,
+    `${plural(samples, 'sample')}: all checks satisfied in ${intervalWords(proportionInterval(allSatisfied, samples))}; ${lost === 0 ? 'no method refused' : `refused in ${percent(lost / samples)}`}`,
+  ]
+  return parts.filter(Boolean).join('\n\n')
+}
+
+const spreadWords = ({ spread, latin, seed }: VaryOptions): string =>
+  `${spread === 'uniform' ? 'evenly over the range' : 'triangular about the value'}, ${latin ? 'Latin hypercube, ' : ''}seed ${seed}`
+
+const percent = (share: number): string => `${(share * 100).toFixed(2)} %`
+
+const intervalWords = ({ share, low, high }: ReturnType<typeof proportionInterval>): string =>
+  `${percent(share)} (95 % interval ${percent(low)} to ${percent(high)})`
+
+/** Checks that are not always satisfied, the rarest first. */
+function checksTable(evaluated: Evaluated, { checks }: Sampled): string {
+  const { lines } = numberLines(evaluated.results)
+  const rows = checks
+    .filter(({ asked, satisfied }) => satisfied < asked)
+    .sort((a, b) => a.satisfied / a.asked - b.satisfied / b.asked)
+    .map(count => {
+      const share = shareOf(count)
+      const words = share ? [percent(share.share), `${percent(share.low)} to ${percent(share.high)}`] : ['', '']
+      return [lines.get(count.check)?.number ?? '', count.check.says, ...words, String(count.asked)]
+    })
+  return columns(['check', 'says', 'satisfied', '95 % interval', 'asked'], rows)
+}
+
+function resultsTable({ measures }: Sampled): string {
+  const rows = measures.map(({ measure, mean, deviation, quantiles }) => [
+    measure.name,
+    valueWords(mean, measure.unit),
+    valueWords(deviation, { ...measure.unit, offset: 0 }),
+    ...quantiles.map(({ value }) => valueWords(value, measure.unit)),
+  ])
+  return columns(['result', 'mean', 'deviation', '2.5 %', '5 %', 'middle', '95 %', '97.5 %'], rows)
+}
