@@ -1,10 +1,10 @@
 import { basename } from 'node:path'
+import { shownWords } from '../evaluation/shown-words.ts'
 import { digitsOf } from '../quantity/number-print.ts'
 import { inUnit } from '../quantity/to-unit.ts'
 import type { Unit } from '../quantity/types.ts'
 import type { Measure } from '../study/measure.ts'
 import type { Evaluated } from './evaluated.ts'
-import { shownWords } from './shown-words.ts'
 import type { Surroundings } from './surroundings.ts'
 
 /** What a study is asked about. */

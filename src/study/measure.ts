@@ -31,7 +31,7 @@ export function measureOf(results: Results, name: string): Measure | undefined {
 }
 
 /** The measure in a run; NaN where it, or one of the checks it is the largest ratio of, is lost. */
-export function readIn({ checks, read }: Measure, { state }: Watch, slots: Float64Array): number {
+export function readIn({ checks, read }: Measure, slots: Float64Array, { state }: Pick<Watch, 'state'>): number {
   return checks.some(check => state(check, slots) === 'lost') ? Number.NaN : read(slots)
 }
 

@@ -12,12 +12,13 @@ interface Swept {
   readonly rows: readonly SweepRow[]
 }
 
-/** A sweep as a chart: one line a measure over the assumption, broken where nothing is known; ratios with the line at 1. Measures of another unit than the first are left out. */
+/**
+ * A sweep as a chart: one line a measure over the assumption, broken where nothing is known; ratios with the line at 1. Measures that the
+ * assumption does not move are left out, and those of another unit than the first that is drawn.
+ */
 export function sweepDrawing({ entity, measures, rows }: Swept): Drawing {
-  const [first] = measures
-  const alike = measures.flatMap((measure, index) =>
-    measure.unit.text === first?.unit.text ? [{ measure, index }] : [],
-  )
+  const moved = measures.map((measure, index) => ({ measure, index })).filter(({ index }) => isMoved(rows, index))
+  const alike = moved.filter(({ measure }) => measure.unit.text === moved[0]?.measure.unit.text)
   const x = (row: SweepRow): number => inUnit(row.si, entity.unit)
   const lines = alike.map(({ measure, index }) => ({
     measure,
@@ -64,6 +65,9 @@ export function sweepDrawing({ entity, measures, rows }: Swept): Drawing {
     ],
   }
 }
+
+const isMoved = (rows: readonly SweepRow[], index: number): boolean =>
+  rows.some(({ measures }) => measures[index] !== rows[0]?.measures[index])
 
 const shown = (value: number): string => plainNumber(digitsOf(value, 3))
 

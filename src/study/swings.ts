@@ -1,8 +1,8 @@
 import type { Plan } from '../evaluation/plan-types.ts'
 import { assumptionsOf, type Variable } from './assumptions.ts'
 import { type Measure, readIn } from './measure.ts'
-import { varied } from './varied.ts'
-import { watchOf } from './watch.ts'
+import { baseOf, varied } from './varied.ts'
+import { stateIn } from './watch.ts'
 
 /** What one assumption does to a measure between the ends of its range, all others as written. */
 export interface Swing {
@@ -24,8 +24,9 @@ export interface Swings {
 /** Takes each assumption with a range to both its ends: the sensitivity of each measure. Second methods are left out. */
 export function swingsOf(plan: Plan, measures: readonly Measure[]): readonly Swings[] {
   const ranged = assumptionsOf(plan).variables.filter(hasRange)
-  const all = ranged.map(variable => ({ variable, ends: endsOf(plan, variable, measures) }))
-  const base = varied(plan, []).base
+  const base = baseOf(plan)
+  const ends = endsIn({ plan, base, measures })
+  const all = ranged.map(variable => ({ variable, ends: ends(variable) }))
   return measures.map((measure, index) => {
     const now = measure.read(base)
     const swings = all.map(
@@ -52,12 +53,16 @@ function width({ atFrom, atTo }: Swing): number {
   return Number.isNaN(wide) ? Number.MAX_VALUE : wide
 }
 
-function endsOf(plan: Plan, { entity, range }: Swing['variable'], measures: readonly Measure[]): [number[], number[]] {
-  const runs = varied(plan, [entity])
-  const watch = watchOf(runs)
-  const at = (si: number): number[] => {
-    const slots = runs.at([si])
-    return measures.map(measure => readIn(measure, watch, slots))
+/** Reads the measures at both ends of a range. */
+function endsIn(about: { plan: Plan; base: Float64Array; measures: readonly Measure[] }) {
+  const { plan, base, measures } = about
+  const state = stateIn(plan)
+  return ({ entity, range }: Swing['variable']): [number[], number[]] => {
+    const runs = varied(plan, [entity], { base })
+    const at = (si: number): number[] => {
+      const slots = runs.at([si])
+      return measures.map(measure => readIn(measure, slots, { state }))
+    }
+    return [at(range.from), at(range.to)]
   }
-  return [at(range.from), at(range.to)]
 }

@@ -17,9 +17,14 @@ export interface Varied {
   readonly at: (values: readonly number[]) => Float64Array
 }
 
-/** Prepares runs with `assumptions` changed: only what rests on them is done again. Gives the same numbers as `run`. */
-export function varied(plan: Plan, assumptions: readonly Entity[]): Varied {
-  const base = run(plan, { second: false })
+/** The numbers of a notebook as written, second methods left out. */
+export const baseOf = (plan: Plan): Float64Array => run(plan, { second: false })
+
+/**
+ * Prepares runs with `assumptions` changed: only what rests on them is done again. Gives the same numbers as `run`. Who prepares many
+ * hands in the numbers as written, `base`.
+ */
+export function varied(plan: Plan, assumptions: readonly Entity[], { base = baseOf(plan) } = {}): Varied {
   const { ops, slots } = restingOn(
     plan,
     assumptions.map(({ slot }) => slot),

@@ -21,19 +21,36 @@ export interface Watch {
 
 /** Watches what a variation can move. What is lost in the notebook as written is not watched. */
 export function watchOf({ plan, base, moved }: Varied): Watch {
-  const alive = new Set(plan.blocks.flatMap(block => (block?.kind === 'calc' ? [block.alive] : [])))
-  const state = (check: PlannedCheck, slots: Float64Array) => stateOf(check, slots, alive)
+  const alive = aliveSlots(plan)
+  const state = stateIn(plan)
   const sound = firstLines(plan).filter(
     line => outcomes(line).some(moved) && !outcomes(line).some(slot => isLostAt(line, slot, base)),
   )
   const living = [...alive].filter(slot => moved(slot) && base[slot] === 1)
   const probes = sound.flatMap(line => outcomes(line).map(slot => ({ guards: line.guards, slot })))
+  // Most lines stand behind no guard: they are looked at in one plain pass.
+  const open = Int32Array.from(probes.filter(({ guards }) => guards.length === 0).map(({ slot }) => slot))
+  const guarded = probes.filter(({ guards }) => guards.length > 0)
   return {
     checks: sound.flatMap(line => (line.kind === 'check' && state(line, base) !== 'lost' ? [line] : [])),
     sees: sound.length > 0,
     state,
-    isLost: slots => living.some(slot => slots[slot] !== 1) || probes.some(probe => isLostAt(probe, probe.slot, slots)),
+    isLost: slots => {
+      for (const slot of living) if (slots[slot] !== 1) return true
+      for (let at = 0; at < open.length; at += 1) if (Number.isNaN(slots[open[at] as number])) return true
+      for (const probe of guarded) if (isLostAt(probe, probe.slot, slots)) return true
+      return false
+    },
   }
+}
+
+const aliveSlots = (plan: Plan): ReadonlySet<number> =>
+  new Set(plan.blocks.flatMap(block => (block?.kind === 'calc' ? [block.alive] : [])))
+
+/** Reads the state of a check in a run of this plan. */
+export function stateIn(plan: Plan): Watch['state'] {
+  const alive = aliveSlots(plan)
+  return (check, slots) => stateOf(check, slots, alive)
 }
 
 /** Every line of the first methods. */
