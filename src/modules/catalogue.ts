@@ -9,6 +9,7 @@ import { flotation } from './ground/flotation.ts'
 import { levels } from './ground/levels.ts'
 import { airSupply } from './living/air-supply.ts'
 import type { Module } from './module.ts'
+import { batteryBank } from './power/battery-bank.ts'
 import { dcLoad } from './power/dc-load.ts'
 import { halvingLayers } from './shielding/halving-layers.ts'
 
@@ -26,4 +27,5 @@ export const catalogue: readonly Module[] = [
   halvingLayers,
   airSupply,
   dcLoad,
+  batteryBank,
 ]
