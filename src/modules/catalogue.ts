@@ -11,6 +11,7 @@ import { airSupply } from './living/air-supply.ts'
 import type { Module } from './module.ts'
 import { batteryBank } from './power/battery-bank.ts'
 import { dcLoad } from './power/dc-load.ts'
+import { gammaSlab } from './shielding/gamma-slab.ts'
 import { halvingLayers } from './shielding/halving-layers.ts'
 
 /** Every module, listed once, by hand, in the order of the job. */
@@ -25,6 +26,7 @@ export const catalogue: readonly Module[] = [
   wallStrip,
   flexureIs456,
   halvingLayers,
+  gammaSlab,
   airSupply,
   dcLoad,
   batteryBank,

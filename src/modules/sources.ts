@@ -83,6 +83,21 @@ export const sources = {
     entry:
       'Exposure build-up factors of ordinary concrete for a point isotropic source, computed for this project by Monte Carlo (Klein-Nishina scattering, absorption and pair production from the NIST tables) and fitted by the form of M. J. Berger; not published parameters. They agree within 5 % with moments-method tables of the generation of ANSI/ANS-6.4.3.',
   },
+  'buildup-media': {
+    short: 'build-up in water and iron',
+    entry:
+      'Exposure build-up factors of ordinary concrete, water and iron for a point isotropic source, computed for this project by Monte Carlo in the same way as those of concrete alone and fitted by the form of M. J. Berger; not published parameters. They agree within 6 % with the tables of Goldstein and Wilkins, NYO-3075 (1954), for iron from 1 MeV and with moments-method tables for water (both from memory).',
+  },
+  'exponential-integral': {
+    short: 'AMS 55',
+    entry:
+      'Abramowitz, M. and Stegun, I. A. (1964). Handbook of Mathematical Functions, chapter 5. National Bureau of Standards, Applied Mathematics Series 55, Washington.',
+  },
+  'fallout-law': {
+    short: 'fallout decay law',
+    entry:
+      'Law of fallout decay, the rate falling with the power 1.2 of time and referred to one hour: as in a US dose report of 1954. Its range and accuracy: Glasstone, S. and Dolan, P. J. (eds), The Effects of Nuclear Weapons, 3rd ed., US Government Printing Office 1977, chapter IX, and civil-defence teaching after it (both from memory).',
+  },
   'halving-data': {
     short: 'halving thicknesses',
     entry:
@@ -92,6 +107,11 @@ export const sources = {
     short: 'NIST SRD 126',
     entry:
       'Hubbell, J. H. and Seltzer, S. M. Tables of X-Ray Mass Attenuation Coefficients and Mass Energy-Absorption Coefficients. NIST Standard Reference Database 126, Gaithersburg.',
+  },
+  'point-kernel': {
+    short: 'point kernel',
+    entry:
+      'Point kernel with build-up, summed over a plane or disc source: standard shielding texts after Goldstein and Wilkins, NYO-3075 (1954), and ANSI/ANS-6.4.3-1991, Gamma-ray attenuation coefficients and buildup factors for engineering materials (the form from memory; its parameters are not used).',
   },
   // living
   'ad-621998': {
