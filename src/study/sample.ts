@@ -122,11 +122,13 @@ function drawer(
 function spreadOf(measure: Measure, all: Float64Array): Spreaded {
   const sorted = all.filter(Number.isFinite).sort()
   const count = sorted.length
-  const mean = sorted.reduce((sum, value) => sum + value / count, 0)
+  const [least = Number.NaN] = sorted
+  // About the least, so that what does not move has no spread at all.
+  const mean = sorted.reduce((sum, value) => sum + (value - least) / count, least)
   const deviation = Math.sqrt(sorted.reduce((sum, value) => sum + (value - mean) ** 2, 0) / Math.max(1, count - 1))
   const quantiles =
     count === 0 ? [] : [0.025, 0.05, 0.5, 0.95, 0.975].map(share => ({ share, value: quantile(sorted, share) }))
-  return { measure, count, mean: count === 0 ? Number.NaN : mean, deviation, quantiles }
+  return { measure, count, mean, deviation, quantiles }
 }
 
 /** Linear between the neighbours of rank 1 + (n - 1) p: Hyndman and Fan, Am. Stat. 50 (1996), definition 7. */

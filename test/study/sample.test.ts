@@ -89,6 +89,11 @@ describe('samples', () => {
     expect(spread.count).toBe(100_000 - done.lost)
   })
 
+  it('a value that no range moves has no spread at all', () => {
+    const planned = planOf(bodyOf({ x: '{ value: 3, basis: b, range: 1 to 4 }' }, ['Z = a.x', 'Y = 742.512345']))
+    expect(sampled(planned, { samples: 1000 }).spread).toMatchObject({ mean: 742.512345, deviation: 0 })
+  })
+
   it('the same seed gives the same numbers, another seed others', () => {
     const planned = additive([1, 1, 1, 1])
     const [a, b, c] = [4, 4, 5].map(seed => sampled(planned, { samples: 50, seed }).spread.mean)
