@@ -3,6 +3,7 @@ export interface IssueOptions {
   readonly out?: string
   readonly draft?: boolean
   readonly paper?: 'A4' | 'letter'
+  readonly since?: string
   readonly htmlOnly?: boolean
   readonly browser?: string
   readonly format?: 'text' | 'json'

@@ -13,7 +13,9 @@ import { packageDate } from './package-date.ts'
 import { type PackageFiles, packageFiles } from './package-files.ts'
 import { type ProvedPackage, provePackage } from './package-texts.ts'
 import { type PrintJob, printPdf } from './print-pdf.ts'
+import { oldSide } from './revised-sides.ts'
 import { sayDiagnostics } from './say-diagnostics.ts'
+import type { OldSide } from './since-revision.ts'
 import { Stopped } from './stopped.ts'
 import type { Surroundings } from './surroundings.ts'
 import { makeRoomFor, writeTogether } from './write-together.ts'
@@ -27,6 +29,7 @@ export async function issue(around: Surroundings, file: string, options: IssueOp
   terminal.doing(`evaluating ${file}`)
   const evaluated = await evaluateFile(file)
   const kept = file === '-' ? undefined : await readKept(file)
+  const old = options.since === undefined ? undefined : await oldSide(options.since, file)
   const files = await packageFiles(file, options)
   sayDiagnostics(terminal, evaluated.notebook, evaluated.diagnostics)
   if (evaluated.status === exitStatus.notebook && !options.draft) {
@@ -42,6 +45,7 @@ export async function issue(around: Surroundings, file: string, options: IssueOp
     files,
     options,
     ...(kept?.there ? { kept } : {}),
+    ...(old ? { old } : {}),
     date: packageDate(evaluated.notebook.title, around.variables),
   }
   const wanted = options.htmlOnly ? [files.html] : [files.html, files.pdf]
@@ -60,6 +64,7 @@ interface Job extends PrintJob {
   readonly files: PackageFiles
   readonly options: IssueOptions
   readonly kept?: KeptRecord
+  readonly old?: OldSide
 }
 
 /** What was written, and why there is no PDF where one was wanted. */
@@ -74,7 +79,7 @@ interface Written {
 
 const help = 'Name another folder with `--out FOLDER`'
 
-async function proveJob({ around, file, evaluated, options, kept, date }: Job): Promise<ProvedPackage> {
+async function proveJob({ around, file, evaluated, options, kept, old, date }: Job): Promise<ProvedPackage> {
   const proved = provePackage(evaluated, {
     version: around.version,
     name: file === '-' ? 'notebook.md' : basename(file),
@@ -83,6 +88,7 @@ async function proveJob({ around, file, evaluated, options, kept, date }: Job): 
     paper: options.paper ?? evaluated.notebook.title.paper,
     date,
     ...(kept ? { kept } : {}),
+    ...(old ? { old } : {}),
     assets: await assets(around.assets),
   })
   for (const { tex, says } of proved.faults)

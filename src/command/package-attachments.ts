@@ -5,6 +5,7 @@ import type { PackageRecord } from '../sheets/package-model.ts'
 import type { Evaluated } from './evaluated.ts'
 import type { KeptRecord } from './kept-record.ts'
 import { sha256 } from './sha256.ts'
+import type { OldSide } from './since-revision.ts'
 
 /** How a package was issued, as `issue.json` holds it: with the notebook it is all that is needed to make the package again. */
 export interface IssueFacts {
@@ -15,6 +16,8 @@ export interface IssueFacts {
   readonly paper: 'A4' | 'letter'
   /** Of the package; absent where the notebook has none. */
   readonly date?: string
+  /** The revision it is set against: that notebook is attached as well. */
+  readonly since?: string
   /** That printed the PDF; absent where none was made. */
   readonly browser?: PackageRecord['browser']
 }
@@ -22,7 +25,12 @@ export interface IssueFacts {
 /** What is attached inside a package: its notebook as it was read, its results as data, and how it was issued. */
 export function packageAttachments(
   { bytes, results, workings }: Evaluated,
-  { name, facts, kept }: { readonly name: string; readonly facts: IssueFacts; readonly kept?: KeptRecord },
+  {
+    name,
+    facts,
+    kept,
+    old,
+  }: { readonly name: string; readonly facts: IssueFacts; readonly kept?: KeptRecord; readonly old?: OldSide },
 ): readonly Attachment[] {
   const about = { tool: facts.tool, path: name, sha256: sha256(bytes) }
   return [
@@ -36,6 +44,7 @@ export function packageAttachments(
     json('results.json', resultsData(results, workings, about), 'Every value, step and check of this package'),
     json('issue.json', facts, 'How this package was issued'),
     ...(kept ? [record(kept)] : []),
+    ...(old ? [older(name, old)] : []),
   ]
 }
 
@@ -45,6 +54,14 @@ const record = ({ path, bytes }: KeptRecord): Attachment => ({
   mime: 'application/yaml',
   relationship: 'Supplement',
   description: 'The checking record of this package',
+})
+
+const older = (name: string, { label, evaluated }: OldSide): Attachment => ({
+  name: `since-${name}`,
+  bytes: evaluated.bytes,
+  mime: 'text/markdown',
+  relationship: 'Supplement',
+  description: `The notebook of ${label}, against which this package marks its changes`,
 })
 
 const json = (name: string, data: object, description: string): Attachment => ({

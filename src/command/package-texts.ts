@@ -12,6 +12,7 @@ import type { KeptRecord } from './kept-record.ts'
 import { marginsOf } from './margins-of.ts'
 import { type IssueFacts, packageAttachments } from './package-attachments.ts'
 import { sha256 } from './sha256.ts'
+import { type OldSide, sinceRevision } from './since-revision.ts'
 
 export interface TextOptions {
   readonly version: string
@@ -21,6 +22,8 @@ export interface TextOptions {
   readonly draft: boolean
   readonly paper: 'A4' | 'letter'
   readonly date: Date | undefined
+  /** The older notebook that the package is set against. */
+  readonly old?: OldSide
   /** The checking record beside the notebook, where there is one. */
   readonly kept?: KeptRecord
   readonly assets: Assets
@@ -50,6 +53,7 @@ export function provePackage(evaluated: Evaluated, options: TextOptions): Proved
       name: options.name,
       facts: factsOf(options, browser),
       ...(options.kept ? { kept: options.kept } : {}),
+      ...(options.old ? { old: options.old } : {}),
     })
   return {
     count: { lines, closing },
@@ -63,7 +67,10 @@ export function provePackage(evaluated: Evaluated, options: TextOptions): Proved
   }
 }
 
-function factsOf({ version, command, draft, paper, date }: TextOptions, browser: PackageRecord['browser']): IssueFacts {
+function factsOf(
+  { version, command, draft, paper, date, old }: TextOptions,
+  browser: PackageRecord['browser'],
+): IssueFacts {
   return {
     format: 1,
     tool: `undercroft ${version}`,
@@ -71,6 +78,7 @@ function factsOf({ version, command, draft, paper, date }: TextOptions, browser:
     draft,
     paper,
     ...(date ? { date: date.toISOString() } : {}),
+    ...(old ? { since: old.label } : {}),
     ...(browser ? { browser: { name: browser.name, version: browser.version, pinned: browser.pinned } } : {}),
   }
 }
@@ -106,6 +114,7 @@ function modelOf(evaluated: Evaluated, options: TextOptions): PackageModel {
     record,
     passports,
     ...marginsOf(evaluated),
+    ...(options.old ? { since: sinceRevision(options.old, evaluated) } : {}),
     ...(options.kept ? { checking: checkingState(workings, options.kept.record) } : {}),
     draft: options.draft,
     paper: options.paper,

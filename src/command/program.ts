@@ -73,6 +73,7 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     .option('--out <folder>', 'where to write; the folder of the notebook when left out')
     .option('--draft', 'mark every page DRAFT; the only way to print a notebook with errors')
     .addOption(new Option('--paper <size>', 'paper, in place of what the notebook says').choices(['A4', 'letter']))
+    .option('--since <revision>', 'mark what changed since a revision of version control, or since an older notebook')
     .option('--html-only', 'write the HTML file alone; needs no browser')
     .addOption(new Option('--browser <path>', 'the Chromium to print with').env('UNDERCROFT_BROWSER'))
     .addOption(format(['text', 'json'], 'text'))

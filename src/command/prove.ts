@@ -57,6 +57,7 @@ async function makeAgain(around: Surroundings, job: Job): Promise<Made> {
     paper: facts.paper,
     date,
     ...(found.kept ? { kept: found.kept } : {}),
+    ...(found.old ? { old: found.old } : {}),
     assets: await assets(around.assets),
   })
   const sameTool = facts.tool === `undercroft ${around.version}`

@@ -1,7 +1,9 @@
 import { readPdf } from '../sheets/pdf/index.ts'
+import { evaluateBytes } from './evaluated.ts'
 import { exitStatus } from './exit-status.ts'
 import { type KeptRecord, keptOf } from './kept-record.ts'
 import type { IssueFacts } from './package-attachments.ts'
+import type { OldSide } from './since-revision.ts'
 import { Stopped } from './stopped.ts'
 
 /** An issued package taken apart. */
@@ -13,6 +15,8 @@ export interface ReadPackage {
   readonly notebook: Uint8Array
   readonly results: string
   readonly facts: IssueFacts
+  /** The older notebook it is set against, where it is. */
+  readonly old?: OldSide
   /** The checking record, where the package carries one. */
   readonly kept?: KeptRecord
   /** The pieces of text of each page; the HTML is one page. */
@@ -27,7 +31,8 @@ export async function readPackage(path: string, bytes: Uint8Array): Promise<Read
   const { pages, attachments } = read
   const [results, issued] = ['results.json', 'issue.json'].map(name => attachments.get(name))
   const record = [...attachments].find(([name]) => name.endsWith('.checked.yaml'))
-  const source = [...attachments].find(([name]) => !/^(?:results|issue)\.json$|\.checked\.yaml$/.test(name))
+  const older = [...attachments].find(([name]) => name.startsWith('since-'))
+  const source = [...attachments].find(([name]) => !/^(?:results|issue)\.json$|\.checked\.yaml$|^since-/.test(name))
   if (!source || !results || !issued)
     throw noPackage(path, 'it does not carry its notebook, its results and how it was issued')
   const facts = factsOf(path, Buffer.from(issued).toString('utf8'))
@@ -39,6 +44,7 @@ export async function readPackage(path: string, bytes: Uint8Array): Promise<Read
     notebook,
     results: Buffer.from(results).toString('utf8'),
     facts,
+    ...(older && facts.since ? { old: { label: facts.since, evaluated: evaluateBytes(older[1], facts.since) } } : {}),
     ...(record ? { kept: keptOf(record[0], { notebook: name, bytes: record[1] }) } : {}),
     pages,
   }

@@ -31,6 +31,12 @@ export async function sidesOf({ old, now }: { readonly old: string; readonly now
   })
 }
 
+/** The older side alone, for a package set against it: a file, or the notebook as it was at a revision. It is called without folders. */
+export async function oldSide(old: string, path: string): Promise<Side> {
+  const { old: side } = await sidesOf({ old, now: path })
+  return { ...side, label: (await isFile(old)) ? basename(old) : side.label.replace(/^.* at /, '') }
+}
+
 const isFile = (path: string): Promise<boolean> =>
   stat(path).then(
     found => !found.isDirectory(),

@@ -22,6 +22,7 @@ import type { Placed } from './place-workings.ts'
 import { recordSheet } from './record-sheet.ts'
 import { referencesSheet } from './references-sheet.ts'
 import { registerSheet } from './register-sheet.ts'
+import { sinceSheet, sinceStyle } from './since-sheet.ts'
 
 /** The two texts of a package: one for the screen, one to be printed. */
 export interface Composed {
@@ -34,14 +35,14 @@ export interface Composed {
 /** Composes the package, once for each medium, from one model. Each text holds everything it needs. */
 export function compose(model: PackageModel, assets: Assets): Composed {
   const print = sheets(model, 'print')
-  const look = [assets.fonts, assets.sheet, assets.print, assets.paper, furniture(model)]
+  const look = [assets.fonts, assets.sheet, assets.print, assets.paper, furniture(model), ...sinceStyle(model.since)]
   return { ...composeScreen(model, assets), print: document(model, print.parts, look) }
 }
 
 /** Composes the package for the screen alone. */
 export function composeScreen(model: PackageModel, assets: Assets): Omit<Composed, 'print'> {
   const screen = sheets(model, 'screen')
-  const look = [assets.fonts, assets.sheet, assets.print, furniture(model), assets.screen]
+  const look = [assets.fonts, assets.sheet, assets.print, furniture(model), assets.screen, ...sinceStyle(model.since)]
   return { screen: document(model, screen.parts, look), faults: screen.text.faults }
 }
 
@@ -52,6 +53,7 @@ function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: 
   const text = authorSheets(model.body, { workings, notices: notebook.notices }, setting)
   const sections = checksBySection(text.headings)
   const front = [
+    ...sinceSheet(model.since),
     registerSheet(workings, setting, model.margins),
     checksSheet(sections, setting),
     ...checkingSheet(model.checking, checked),

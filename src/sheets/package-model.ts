@@ -5,6 +5,7 @@ import type { Workings } from '../evaluation/workings.ts'
 import type { Notebook } from '../notebook/types.ts'
 import type { ShownMargin } from '../study/shown-margins.ts'
 import type { Attachment } from './attachment.ts'
+import type { Since } from './since.ts'
 
 /** What made the package. No clock time unless asked for. */
 export interface PackageRecord {
@@ -39,6 +40,8 @@ export interface PackageModel {
   readonly proof?: { readonly lines: number; readonly closing: number; readonly notPencil: number }
   /** The checking record held against this package; absent where there is none. */
   readonly checking?: CheckingState
+  /** What changed since an older revision, where the package is set against one. */
+  readonly since?: Since
   readonly draft: boolean
   /** What the package was made from, and its results as data; on the screen to be taken out, in the PDF as its attachments. */
   readonly attachments?: readonly Attachment[]

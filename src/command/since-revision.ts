@@ -1,0 +1,125 @@
+import { basename } from 'node:path'
+import { compareNotebooks } from '../comparison/compare.ts'
+import type { CheckMove, Comparison } from '../comparison/types.ts'
+import type { AssumptionRow, BlockWorking, GivenRow, Workings } from '../evaluation/workings.ts'
+import { catalogue } from '../modules/catalogue.ts'
+import type { Since } from '../sheets/since.ts'
+import {
+  byBlock,
+  changeName,
+  changeText,
+  movedBy,
+  namesOf,
+  plainLine,
+  ranges,
+  ratioEnds,
+  ratioText,
+  stepText,
+} from './comparison-words.ts'
+import type { Evaluated } from './evaluated.ts'
+
+/** The older notebook that a package is set against. */
+export interface OldSide {
+  /** `A (032a498dc1)`, or the name of a file: no folder of this machine. */
+  readonly label: string
+  readonly evaluated: Evaluated
+}
+
+/** What a package says of the changes since an older notebook. */
+export function sinceRevision(old: OldSide, now: Evaluated): Since {
+  const comparison = compareNotebooks(old.evaluated, now, { modules: catalogue, threshold: 0.01 })
+  const { revision } = old.evaluated.notebook.title
+  return {
+    revision: [basename(old.label), revision ? `revision ${revision}` : ''].filter(Boolean).join(', '),
+    changes: changesOf(comparison, now.workings),
+    checks: checksOf(comparison, now.workings),
+    ...recheckOf(comparison),
+    changed: [...changedLines(comparison), ...changedRows(old.evaluated.workings, now.workings)],
+  }
+}
+
+function changesOf({ changes }: Comparison, workings: Workings): Since['changes'] {
+  const ids = new Map(assumptionsOf(workings).map(row => [`${row.block}.${row.name}`, row.id]))
+  return changes.flatMap(change => {
+    const to = ids.get(change.key)
+    const row = {
+      name: changeName(change),
+      text: asPrinted(change),
+      by: stepText(change),
+      ...(to ? { to } : {}),
+    }
+    const fields = change.fields.map(({ field, old, now }) => ({
+      name: '',
+      text: `${field}: ${plainLine(old) || 'nothing'} → ${plainLine(now) || 'nothing'}`,
+      by: '',
+    }))
+    return [row, ...fields]
+  })
+}
+
+/** Values in the print of units, `20 kN/m² → 30 kN/m²`; other texts as they were written. */
+function asPrinted(change: Comparison['changes'][number]): string {
+  const text = plainLine(changeText(change))
+  return change.step ? text.replaceAll('^2', '²').replaceAll('^3', '³').replaceAll('*', '·') : text
+}
+
+function checksOf(comparison: Comparison, workings: Workings): Since['checks'] {
+  const names = namesOf(comparison)
+  const ids = new Map(workings.blocks.flatMap(({ checks }) => checks.map(({ number, id }) => [number, id])))
+  const moved = comparison.checks.filter(check => turnOf(check) !== '' || ratioText(check)[0] !== ratioText(check)[1])
+  const rows = moved.map(check => {
+    const [old, now] = ratioText(check)
+    const by = movedBy(check.moved, { names, ends: ratioEnds(check) }).join(', ')
+    const says = `${check.block}: ${plainLine(check.says)}`
+    return { id: ids.get(check.number) ?? '', number: check.number, says, old, now, turned: turnOf(check), by }
+  })
+  return rows.toSorted((a, b) => Number(b.turned !== '') - Number(a.turned !== ''))
+}
+
+function turnOf({ turn, now }: CheckMove): string {
+  if (turn === 'added' || turn === 'removed') return turn
+  return turn === 'as before' ? '' : now?.satisfied ? 'satisfied now' : 'NOT SATISFIED'
+}
+
+function recheckOf({ recheck }: Comparison): Pick<Since, 'recheck' | 'lines'> {
+  const standing = recheck.differ.filter(({ kind }) => kind !== 'removed')
+  const gone = recheck.differ.length - standing.length
+  const head = `${standing.length} of ${recheck.lines} lines differ, ${recheck.same.length} more rest on a change and print the same, ${recheck.cannot} rest on nothing that changed and cannot have moved`
+  return {
+    recheck: gone > 0 ? `${head}; ${gone} are gone` : head,
+    lines: [...byBlock(standing)].map(([block, lines]) => ({
+      block,
+      numbers: ranges(lines.map(({ number }) => number)),
+    })),
+  }
+}
+
+const changedLines = ({ recheck }: Comparison): string[] =>
+  recheck.differ.flatMap(({ kind, id }) => (kind === 'removed' ? [] : [id]))
+
+/** Rows of assumptions and of what blocks are given that do not say what they said under the same name. */
+function changedRows(old: Workings, now: Workings): string[] {
+  const before = new Map(rowsOf(old).map(({ key, said }) => [key, said]))
+  return rowsOf(now).flatMap(({ key, said, id }) => (before.get(key) === said ? [] : [id]))
+}
+
+const assumptionsOf = ({ blocks }: Workings): readonly AssumptionRow[] =>
+  blocks.flatMap(block => (block.kind === 'assume' ? block.rows : []))
+
+const rowsOf = (workings: Workings): { key: string; id: string; said: string }[] =>
+  workings.blocks.flatMap(block =>
+    [...rowsIn(block)].map(row => ({ key: `${block.name}.${row.name}`, id: row.id, said: saidBy(row) })),
+  )
+
+function rowsIn(block: BlockWorking): readonly (AssumptionRow | GivenRow)[] {
+  if (block.kind === 'assume') return block.rows
+  return block.kind === 'calc' ? block.given : []
+}
+
+/** Everything a reader sees of the row but numbers of other lines, which move when lines are put in. */
+function saidBy(row: AssumptionRow | GivenRow): string {
+  const value = typeof row.value === 'string' ? row.value : [row.value.digits, row.value.unit.text]
+  if (!('basis' in row)) return JSON.stringify([row.symbol, value])
+  const { symbol, basis, status, closes, range, evidence } = row
+  return JSON.stringify([symbol, value, basis, status, closes, evidence, range?.from.digits, range?.to.digits])
+}
