@@ -22,7 +22,7 @@ export function furniture(model: PackageModel): string {
     box('bottom-right', `"Sheet " counter(page) " of " counter(pages)`, 'font-weight: 600'),
   ]
   return [
-    `@page { size: ${model.paper}; margin: 16mm 10.5mm 13.5mm 18mm; ${boxes.join(' ')} }`,
+    `@page { size: ${model.paper}; margin: 15mm 10.5mm 12.5mm 18mm; ${boxes.join(' ')} }`,
     `.undercroft .cover { min-height: ${model.paper === 'letter' ? 246 : 264}mm }`,
     `@page cover { margin: 17mm 10.5mm 14mm 18mm; ${bare(model)} }`,
   ].join('\n')
@@ -32,8 +32,8 @@ const rule = '0.4pt solid #1a1a1a'
 
 function box(place: string, content: string, more = ''): string {
   const edge = place.startsWith('top')
-    ? `border-bottom: ${rule}; padding-bottom: 1.2mm; margin-bottom: 3mm; vertical-align: bottom;`
-    : `border-top: ${rule}; padding-top: 1.2mm; margin-top: 2.8mm; vertical-align: top;`
+    ? `border-bottom: ${rule}; padding-bottom: 1mm; margin-bottom: 2.6mm; vertical-align: bottom;`
+    : `border-top: ${rule}; padding-top: 1mm; margin-top: 2.2mm; vertical-align: top;`
   return `@${place} { content: ${content}; font: 7.8pt/1.25 "Source Serif 4"; color: #1a1a1a; ${edge} ${more} }`
 }
 

@@ -4,7 +4,7 @@ import { renderTex } from './render-tex.ts'
  * Room for one line of a step, in em of its formulas: before the equals signs, behind them within their own column, and behind them
  * where the equation runs under the words. Held by the style sheet; a test measures them.
  */
-export const room = { symbol: 3.5, column: 22.3, across: 50.5 } as const
+export const room = { symbol: 3.5, column: 22.5, across: 51 } as const
 
 /** Room behind the equals signs. */
 export type Column = number
