@@ -10,9 +10,11 @@ import type {
   BlockWorking,
   CalcWorking,
   CheckLine,
+  FormulaLine,
   GivenRow,
   LimitLine,
   Line,
+  LookLine,
   Reference,
   Workings,
 } from './workings.ts'
@@ -108,12 +110,16 @@ function outputsData(results: Results, block: string, lines: readonly Line[]) {
   }
   for (const line of lines) {
     if (line.kind === 'formula' || line.kind === 'look')
-      add(line.name, line.result, { says: line.says, step: line.number })
+      add(line.name, line.result, { says: meaningOf(line), step: line.number })
     else if (line.kind === 'solve')
       for (const given of line.gives) add(given.name, given.printed.shown, { says: given.says, step: line.number })
   }
   return outputs
 }
+
+/** What a value is; the formula where the author gave it no remark. */
+const meaningOf = (line: FormulaLine | LookLine): string =>
+  line.says || (line.kind === 'formula' ? line.working.formula.text : '')
 
 const sourceData = (reference: Reference | undefined) => (reference ? { source: reference } : {})
 

@@ -91,6 +91,11 @@ describe('results as data', () => {
     for (const { step } of Object.values<Json>(roof.outputs)) expect(numbers).toContain(step)
   })
 
+  it('a value says what its remark says, and without one how it is made', () => {
+    const { outputs } = dataOf(runText(fence('work v', 'l_s = 2 m # side\nA_s = l_s * l_s'))).blocks[0]
+    expect([outputs.l_s.says, outputs.A_s.says]).toEqual(['side', 'l_s * l_s'])
+  })
+
   it('what could not be evaluated is absent and explained', () => {
     const data = dataOf(runText(fence('work v', 'u = 1 - 1\nx = 1 / u\ny = x')))
     expect(Object.keys(data.blocks[0].outputs)).toEqual(['u'])
