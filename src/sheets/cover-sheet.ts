@@ -1,6 +1,6 @@
 import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
-import { caution, tick } from '../typesetting/marks.ts'
+import { caution, tick, usedIn } from '../typesetting/marks.ts'
 import type { Setting } from '../typesetting/setting.ts'
 import { coverCautions } from './cover-cautions.ts'
 import { coverGoverning } from './cover-governing.ts'
@@ -67,7 +67,9 @@ function cautions({ workings, notebook }: PackageModel, setting: Setting): Eleme
     h('p.how', [
       'Results are shown to ',
       h('span.figures-shown', String(figures)),
-      ' significant figures and computed to full precision. Where a line needs more figures of an operand to come out by hand, the line shows them. A demand equal to its capacity is satisfied.',
+      ' significant figures and computed to full precision. Where a line needs more figures of an operand to come out by hand, the line shows them. A demand equal to its capacity is satisfied. An arrow ',
+      usedIn(),
+      ' leads to the lines that use a value.',
     ]),
   ])
 }

@@ -70,7 +70,7 @@ function bars(view: SketchView, { b, level }: Section): readonly Shape[] {
 
 /** Depth and cover stand in one line beside the section, each from its own face. */
 function sizes(view: SketchView, { b, thickness, at, level }: Section): readonly Shape[] {
-  const middle = at(1.14 * thickness - view.number('d'))
+  const middle = at(1.36 * thickness - view.number('d'))
   return [
     upright([b, at(thickness)], [b, level], { off: 8, label: view.label('d') }),
     upright([b, at(view.number('cover'))], [b, at(0)], { off: 8, label: view.label('cover') }),
