@@ -11,6 +11,7 @@ import { airSupply } from './living/air-supply.ts'
 import type { Module } from './module.ts'
 import { batteryBank } from './power/battery-bank.ts'
 import { dcLoad } from './power/dc-load.ts'
+import { falloutDecay } from './shielding/fallout-decay.ts'
 import { gammaSlab } from './shielding/gamma-slab.ts'
 import { halvingLayers } from './shielding/halving-layers.ts'
 
@@ -27,6 +28,7 @@ export const catalogue: readonly Module[] = [
   flexureIs456,
   halvingLayers,
   gammaSlab,
+  falloutDecay,
   airSupply,
   dcLoad,
   batteryBank,
