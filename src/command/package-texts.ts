@@ -11,6 +11,7 @@ import type { Evaluated } from './evaluated.ts'
 import type { KeptRecord } from './kept-record.ts'
 import { marginsOf } from './margins-of.ts'
 import { type IssueFacts, packageAttachments } from './package-attachments.ts'
+import { rangeCharts } from './range-charts.ts'
 import { sha256 } from './sha256.ts'
 import { type OldSide, sinceRevision } from './since-revision.ts'
 
@@ -114,6 +115,7 @@ function modelOf(evaluated: Evaluated, options: TextOptions): PackageModel {
     record,
     passports,
     ...marginsOf(evaluated),
+    ranges: rangeCharts(evaluated),
     ...(options.old ? { since: sinceRevision(options.old, evaluated) } : {}),
     ...(options.kept ? { checking: checkingState(workings, options.kept.record) } : {}),
     draft: options.draft,

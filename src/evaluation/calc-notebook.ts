@@ -41,6 +41,7 @@ export function calcNotebook(module: Module, inputs: Readonly<Record<string, Cas
       figures: 4,
       paper: 'A4',
       codes: [],
+      ranges: [],
       revisions: [],
       references: new Map(),
     },

@@ -24,6 +24,7 @@ export const blankTitle: TitleBlock = {
   figures: 4,
   paper: 'A4',
   codes: [],
+  ranges: [],
   revisions: [],
   references: new Map(),
 }

@@ -36,6 +36,7 @@ export const titleKeys: ReadonlyMap<string, ReadPart> = new Map<string, ReadPart
   ['figures', value => given('figures', readWhole(value, figureLimits))],
   ['paper', value => given('paper', readWord(value, ['A4', 'letter']))],
   ['codes', value => ({ codes: readTexts(value) })],
+  ['ranges', value => ({ ranges: readTexts(value) })],
   ['revisions', value => ({ revisions: readRevisions(value) })],
   ['references', value => ({ references: readReferences(value) })],
 ])

@@ -46,6 +46,8 @@ export interface TitleBlock {
   readonly figures: number
   readonly paper: 'A4' | 'letter'
   readonly codes: readonly string[]
+  /** Values and checks whose chart over the assumptions' ranges the package shows. */
+  readonly ranges: readonly string[]
   readonly revisions: readonly Revision[]
   /** The author's own references: key to full entry. */
   readonly references: ReadonlyMap<string, string>

@@ -19,6 +19,7 @@ import { messagesSheet } from './messages-sheet.ts'
 import type { PackageModel } from './package-model.ts'
 import { passportSheet } from './passport-sheet.ts'
 import type { Placed } from './place-workings.ts'
+import { rangesSheet } from './ranges-sheet.ts'
 import { recordSheet } from './record-sheet.ts'
 import { referencesSheet } from './references-sheet.ts'
 import { registerSheet } from './register-sheet.ts'
@@ -55,6 +56,7 @@ function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: 
   const front = [
     ...sinceSheet(model.since),
     registerSheet(workings, setting, model.margins),
+    ...rangesSheet(model.ranges),
     checksSheet(sections, setting),
     ...checkingSheet(model.checking, checked),
   ]

@@ -5,6 +5,7 @@ import type { Workings } from '../evaluation/workings.ts'
 import type { Notebook } from '../notebook/types.ts'
 import type { ShownMargin } from '../study/shown-margins.ts'
 import type { Attachment } from './attachment.ts'
+import type { RangeChart } from './ranges-sheet.ts'
 import type { Since } from './since.ts'
 
 /** What made the package. No clock time unless asked for. */
@@ -36,6 +37,8 @@ export interface PackageModel {
   readonly record: PackageRecord
   readonly passports: readonly Passport[]
   readonly margins?: Margins
+  /** Charts of what the ranges do, where the title block asks for them. */
+  readonly ranges?: readonly RangeChart[]
   /** What the pencil proof counted; absent before it was made. */
   readonly proof?: { readonly lines: number; readonly closing: number; readonly notPencil: number }
   /** The checking record held against this package; absent where there is none. */

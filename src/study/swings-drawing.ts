@@ -53,7 +53,7 @@ interface Bar {
 }
 
 function barShapes({ swing, row, base, at }: Bar, left: number): Shape[] {
-  const bar = (end: number, fill: 'none' | 'concrete'): Shape[] => {
+  const bar = (end: number, fill: 'none' | 'lining'): Shape[] => {
     if (!Number.isFinite(end) || end === base) return []
     const [a, b] = [at(base), at(end)]
     return [
@@ -72,7 +72,7 @@ function barShapes({ swing, row, base, at }: Bar, left: number): Shape[] {
   const lost = [swing.atFrom, swing.atTo].some(end => !Number.isFinite(end)) ? ' (refused at an end)' : ''
   return [
     ...bar(swing.atFrom, 'none'),
-    ...bar(swing.atTo, 'concrete'),
+    ...bar(swing.atTo, 'lining'),
     label([left, -row], `${swing.variable.entity.key}${lost} `, 'end'),
   ]
 }

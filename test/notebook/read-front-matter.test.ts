@@ -21,6 +21,7 @@ describe('title block: values', () => {
       figures: 4,
       paper: 'A4',
       codes: [],
+      ranges: [],
       revisions: [],
       references: new Map(),
     })
@@ -41,6 +42,7 @@ describe('title block: values', () => {
       'figures: 5',
       'paper: A4',
       'codes: [IS 456:2000, "ACI 318-19"]',
+      'ranges: [roof.M_x, sections]',
       'revisions: [{ mark: B, date: 2026-03-02, note: water raised }]',
       'references: { bh2: Borehole log BH2, site-report-14: Site report 14 }',
     ]
@@ -62,6 +64,7 @@ describe('title block: values', () => {
       figures: 5,
       paper: 'A4',
       codes: ['IS 456:2000', 'ACI 318-19'],
+      ranges: ['roof.M_x', 'sections'],
       revisions: [{ mark: 'B', date: '2026-03-02', note: 'water raised' }],
       references: new Map([
         ['bh2', 'Borehole log BH2'],

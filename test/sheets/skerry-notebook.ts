@@ -101,6 +101,7 @@ export const titleBlock: TitleBlock = {
   units: 'SI',
   figures: 4,
   paper: 'A4',
+  ranges: [],
   codes: ['IS 456:2000', 'EN 1997-1:2004'],
   revisions: [
     { mark: 'A', date: '2026-01-20', note: 'first issue' },
