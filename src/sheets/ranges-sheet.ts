@@ -1,13 +1,12 @@
 import type { Element } from 'hast'
 import { h } from 'hastscript'
-import type { Drawing } from '../modules/sketch.ts'
 import { sketchSvg } from '../typesetting/sketch-svg.ts'
 import { part } from './part.ts'
 
 /** What the plausible ranges of the assumptions do to one result or ratio. */
 export interface RangeChart {
   readonly title: string
-  readonly drawing: Drawing
+  readonly drawing: Parameters<typeof sketchSvg>[0]
   readonly bars: number
   /** How many assumptions with a range do not move it. */
   readonly still: number

@@ -28,7 +28,7 @@ export function swingsDrawing({ measure, base, swings }: Swings): Drawing {
     says: `${says}${widest}`,
     toScale: false,
     shapes: [
-      ...shown.flatMap((swing, row) => barShapes({ swing, row, base, at }, low)),
+      ...shown.flatMap((swing, row) => barShapes({ swing, row, base, at }, low - 0.03 * (high - low))),
       line,
       label([at(base), -shown.length - 1], `${measure.name} = ${shownNumber(at(base))} ${unit}`.trim(), 'middle'),
       ...[low, high].map(x => label([x, 1], shownNumber(x), 'middle')),
