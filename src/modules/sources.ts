@@ -78,6 +78,11 @@ export const sources = {
       'Timoshenko, S. P. and Woinowsky-Krieger, S. (1959). Theory of plates and shells, 2nd ed. McGraw-Hill, New York.',
   },
   // shielding
+  'barrier-geometry': {
+    short: 'barrier and geometry factors',
+    entry:
+      'The division into a barrier factor (mass per area) and a geometry factor (extent of the source) as in NBS Monograph 42 (1962) and the civil-defence manuals built on it, TR-20 and PM-100-1 (from memory); their charts are not used.',
+  },
   'buildup-concrete': {
     short: 'build-up in concrete',
     entry:
