@@ -14,6 +14,7 @@ import { dcLoad } from './power/dc-load.ts'
 import { falloutDecay } from './shielding/fallout-decay.ts'
 import { gammaSlab } from './shielding/gamma-slab.ts'
 import { halvingLayers } from './shielding/halving-layers.ts'
+import { protectionSummary } from './shielding/protection-summary.ts'
 import { roofProtection } from './shielding/roof-protection.ts'
 
 /** Every module, listed once, by hand, in the order of the job. */
@@ -31,6 +32,7 @@ export const catalogue: readonly Module[] = [
   gammaSlab,
   falloutDecay,
   roofProtection,
+  protectionSummary,
   airSupply,
   dcLoad,
   batteryBank,

@@ -118,6 +118,11 @@ export const sources = {
     entry:
       'Point kernel with build-up, summed over a plane or disc source: standard shielding texts after Goldstein and Wilkins, NYO-3075 (1954), and ANSI/ANS-6.4.3-1991, Gamma-ray attenuation coefficients and buildup factors for engineering materials (the form from memory; its parameters are not used).',
   },
+  'protection-references': {
+    short: 'published limits',
+    entry:
+      'Published figures for comparison. Factors: US national shelter programme criteria, and US planning guidance for response to a nuclear detonation, 2nd ed. 2010 (both from memory); C. H. Kearny, Nuclear War Survival Skills (quoted). Doses: EPA-400-R-92-001, Table 2-2 (quoted); 10 CFR 20.1201(a) and 10 CFR 835.208 (looked up).',
+  },
   // living
   'ad-621998': {
     short: 'AD-621998',
