@@ -10,6 +10,8 @@ import { levels } from './ground/levels.ts'
 import { airSupply } from './living/air-supply.ts'
 import type { Module } from './module.ts'
 import { batteryBank } from './power/battery-bank.ts'
+import { cableDrop } from './power/cable-drop.ts'
+import { cableDropAwg } from './power/cable-drop-awg.ts'
 import { dcLoad } from './power/dc-load.ts'
 import { falloutDecay } from './shielding/fallout-decay.ts'
 import { gammaSlab } from './shielding/gamma-slab.ts'
@@ -36,4 +38,6 @@ export const catalogue: readonly Module[] = [
   airSupply,
   dcLoad,
   batteryBank,
+  cableDrop,
+  cableDropAwg,
 ]

@@ -167,6 +167,11 @@ export const sources = {
     entry:
       'IEC 60228:2004. Conductors of insulated cables. International Electrotechnical Commission, Geneva. Read in published reproductions of its tables.',
   },
+  'iec-60364-4-43': {
+    short: 'IEC 60364-4-43',
+    entry:
+      'IEC 60364-4-43. Low-voltage electrical installations: protection against overcurrent. International Electrotechnical Commission, Geneva. From memory.',
+  },
   'ieee-1013': {
     short: 'IEEE 1013',
     entry:
@@ -176,6 +181,11 @@ export const sources = {
     short: 'IEEE 485',
     entry:
       'IEEE Std 485-2010. Recommended practice for sizing lead-acid batteries for stationary applications. Institute of Electrical and Electronics Engineers, New York. From memory.',
+  },
+  nec: {
+    short: 'NFPA 70',
+    entry:
+      'NFPA 70. National Electrical Code. National Fire Protection Association, Quincy. Chapter 9, Table 8 read in secondary tables.',
   },
   'power-balance': {
     short: 'energy balance',
