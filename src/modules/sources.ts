@@ -78,6 +78,11 @@ export const sources = {
       'Timoshenko, S. P. and Woinowsky-Krieger, S. (1959). Theory of plates and shells, 2nd ed. McGraw-Hill, New York.',
   },
   // shielding
+  'albedo-rule': {
+    short: 'albedo rule',
+    entry:
+      'Wall scatter by dose albedo, area seen and distance squared: the maze method of NCRP Report 151 (2005), National Council on Radiation Protection and Measurements, Bethesda (from memory).',
+  },
   'barrier-geometry': {
     short: 'barrier and geometry factors',
     entry:
