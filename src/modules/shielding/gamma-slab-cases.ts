@@ -21,7 +21,7 @@ const slab = (id: string, mass: string, energy: string, factor: string): Publish
   id,
   source: 'Protection of a slab without end over 1 m in the open, tabulated for this project by the same kernel',
   status: 'computed',
-  says: `${mass} of concrete under a plane at ${energy}`,
+  says: `\`${mass}\` of concrete under a plane at ${energy}`,
   inputs: { layers: [{ material: 'concrete', thickness: `${mass} / (2300 kg/m^3)` }], energy },
   answers: { P: factor },
 })
@@ -30,7 +30,7 @@ const slab = (id: string, mass: string, energy: string, factor: string): Publish
 export const gammaSlabCases: readonly PublishedCase[] = [
   {
     id: 'GS-1',
-    source: 'NIST SRD 126, ordinary concrete at 1 MeV, 2300 kg/m^3: half of a narrow beam is left behind 4.640 cm',
+    source: 'NIST SRD 126, ordinary concrete at 1 MeV, 2300 `kg/m^3`: half of a narrow beam is left behind 4.640 cm',
     status: 'looked up',
     says: 'narrow beam through one halving of concrete',
     inputs: { ...concrete('4.640 cm'), source: 'beam', build_up: 'none' },

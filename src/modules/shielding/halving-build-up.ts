@@ -53,7 +53,7 @@ export const attenuationWithBuildUp: Second = {
     when(
       { formula: 'n_all > 10' },
       {
-        says: 'the halving rule is past its ten halvings: this method has to meet the requirement as well',
+        says: 'past ten halvings this method has to meet the requirement too',
         yes: [
           check('protection_beam', 'P_beam >= required_factor', {
             says: 'the protection factor by the second method is as required',

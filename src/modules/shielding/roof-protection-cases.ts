@@ -9,7 +9,7 @@ const slab = (mass: string, middle: string, hard: string): PublishedCase => ({
   id: `RP-${mass}`,
   source: 'Protection of a slab without end over 1 m in the open, tabulated for this project by the same kernel',
   status: 'computed',
-  says: `${mass} kg/m^2 at 1.25 and 2 MeV`,
+  says: `${mass} \`kg/m^2\` at 1.25 and 2 MeV`,
   inputs: concrete(`${mass} kg/m^2 / (2300 kg/m^3)`),
   answers: { P_m: middle, P_h: hard },
 })
@@ -26,7 +26,7 @@ const roof: Readonly<Record<string, CaseInput>> = {
 export const roofProtectionCases: readonly PublishedCase[] = [
   {
     id: 'RP-1',
-    source: 'Worked by hand: 300 mm of concrete at 2300 and 600 mm of soil at 1600 kg/m^3',
+    source: 'Worked by hand: 300 mm of concrete at 2300 `kg/m^3` and 600 mm of soil at 1600 `kg/m^3`',
     status: 'computed',
     says: 'mass per area of the roof',
     inputs: roof,
