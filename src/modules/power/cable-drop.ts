@@ -25,7 +25,7 @@ export const cableDrop = defineModule({
     conductor: choice({ says: 'conductor', words: iecConductors }),
     area: quantity('area', {
       says: 'nominal area of one conductor',
-      note: 'A printed size: 0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95 or 120 mm^2',
+      note: 'A printed size: 0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95 or 120 `mm^2`',
       symbol: 'S',
       unit: { SI: 'mm^2', US: 'mm^2' },
       least: '0.5 mm^2',
