@@ -11,8 +11,10 @@ import { type KeptRecord, readKept } from './kept-record.ts'
 import { packageCommand } from './package-command.ts'
 import { packageDate } from './package-date.ts'
 import { type PackageFiles, packageFiles } from './package-files.ts'
-import { type ProvedPackage, provePackage } from './package-texts.ts'
-import { type PrintJob, printPdf } from './print-pdf.ts'
+import type { TextOptions } from './package-model.ts'
+import { type ExpectedPackage, expectPackage, type ProvedPackage } from './package-texts.ts'
+import type { PrintJob } from './print-pdf.ts'
+import { printProved } from './print-proved.ts'
 import { oldSide } from './revised-sides.ts'
 import { sayDiagnostics } from './say-diagnostics.ts'
 import type { OldSide } from './since-revision.ts'
@@ -51,8 +53,8 @@ export async function issue(around: Surroundings, file: string, options: IssueOp
   const wanted = options.htmlOnly ? [files.html] : [files.html, files.pdf]
   await untilStopped(signal => makeRoomFor(wanted, { help, signal }))
   terminal.doing('composing the pages', { atOnce: isLong(evaluated) })
-  const proved = await proveJob(job)
-  await sayWritten(await untilStopped(signal => writeJob(proved, job, signal)), job)
+  const expected = expectPackage(evaluated, await textOptions(job))
+  await sayWritten(await untilStopped(signal => writeJob(expected, job, signal)), job)
   return evaluated.status
 }
 
@@ -79,8 +81,8 @@ interface Written {
 
 const help = 'Name another folder with `--out FOLDER`'
 
-async function proveJob({ around, file, evaluated, options, kept, old, date }: Job): Promise<ProvedPackage> {
-  const proved = provePackage(evaluated, {
+async function textOptions({ around, file, evaluated, options, kept, old, date }: Job): Promise<TextOptions> {
+  return {
     version: around.version,
     name: file === '-' ? 'notebook.md' : basename(file),
     command: packageCommand(file, options),
@@ -90,39 +92,46 @@ async function proveJob({ around, file, evaluated, options, kept, old, date }: J
     ...(kept ? { kept } : {}),
     ...(old ? { old } : {}),
     assets: await assets(around.assets),
-  })
-  for (const { tex, says } of proved.faults)
-    around.terminal.say(`A formula of the text could not be set and stands as typed: ${tex}\n${says}`)
-  return proved
+  }
 }
 
-async function writeJob(proved: ProvedPackage, job: Job, signal: AbortSignal): Promise<Written> {
+async function writeJob(expected: ExpectedPackage, job: Job, signal: AbortSignal): Promise<Written> {
   const { around, files, options } = job
-  if (options.htmlOnly) return writeHtml(proved, job, signal)
-  around.terminal.doing('starting the browser')
-  const { variables } = around
+  const { terminal, variables } = around
+  const unprinted = () => writeHtml(expected.prove().proved, job, signal)
+  if (options.htmlOnly) return unprinted()
+  terminal.doing('starting the browser')
   const browser = await openBrowser({ variables, signal, ...(options.browser ? { browser: options.browser } : {}) })
-  if (!browser.ok) return { ...(await writeHtml(proved, job, signal)), failure: browser }
+  if (!browser.ok) return { ...(await unprinted()), failure: browser }
   try {
-    around.terminal.doing('composing the pages')
-    const composed = proved.compose(browser.browser)
-    const printed = await printPdf(browser, composed, job)
+    terminal.doing('composing the pages')
+    const { proved, printed } = await printProved(browser, expected, job)
     if (!printed.ok) return { ...(await writeHtml(proved, job, signal)), failure: printed }
     const outputs = [
-      { path: files.html, bytes: composed.screen },
+      { path: files.html, bytes: proved.screen(browser.browser) },
       { path: files.pdf, bytes: printed.pdf },
     ]
     await writeTogether(outputs, { help, signal })
-    return { ...files, pages: printed.pages, ...proved.count }
+    sayFaults(proved, job)
+    return { ...files, pages: printed.pages, ...countOf(proved) }
   } finally {
     await browser.close()
   }
 }
 
-async function writeHtml(proved: ProvedPackage, { files: { html } }: Job, signal: AbortSignal): Promise<Written> {
+async function writeHtml(proved: ProvedPackage, job: Job, signal: AbortSignal): Promise<Written> {
+  const { html } = job.files
   signal.throwIfAborted()
   await writeTogether([{ path: html, bytes: proved.screen() }], { help, signal })
-  return { html, ...proved.count }
+  sayFaults(proved, job)
+  return { html, ...countOf(proved) }
+}
+
+const countOf = ({ count: { lines, closing } }: ProvedPackage) => ({ lines, closing })
+
+function sayFaults({ faults }: ProvedPackage, { around }: Job): void {
+  for (const { tex, says } of faults)
+    around.terminal.say(`A formula of the text could not be set and stands as typed: ${tex}\n${says}`)
 }
 
 async function sayWritten({ failure, ...written }: Written, { around, files, options }: Job): Promise<void> {

@@ -15,16 +15,16 @@ export interface PrintJob {
   readonly date: Date | undefined
 }
 
-/** Returns the finished PDF of a package's print text, with its notebook and results inside it, or why there is none. */
+/** Returns the finished PDF of a package's print text, with its notebook and results inside it, or why there is none; `meanwhile` is done while the browser prints. */
 export async function printPdf(
   browser: OpenBrowser,
   { print: text, attachments }: { readonly print: string; readonly attachments: readonly Attachment[] },
-  { around, file, evaluated, date }: PrintJob,
+  { around, file, evaluated, date, meanwhile }: PrintJob & { readonly meanwhile?: () => void },
 ): Promise<{ ok: true; pdf: Uint8Array; pages: number } | PrintFailure> {
   const { variables, version, terminal } = around
   const guess = await readGuess(file, variables)
   terminal.doing(guess ? `printing ${guess.pages} pages` : 'printing')
-  const printed = await browser.print(text, { fonts, ...(guess ? { guess } : {}) })
+  const printed = await browser.print(text, { fonts, ...(guess ? { guess } : {}), ...(meanwhile ? { meanwhile } : {}) })
   if (!printed.ok) return printed
   const { title } = evaluated.notebook
   const finished = finishPdf(printed.pdf, {

@@ -4,6 +4,8 @@ import type { TexTrouble } from '../typesetting/author-formula.ts'
 import type { Medium } from '../typesetting/medium.ts'
 import type { Setting } from '../typesetting/setting.ts'
 import { setSmallFigures } from '../typesetting/whole-page-figures.ts'
+import { expectedCount } from './expected-count.ts'
+import type { PencilCount } from './package-model.ts'
 import { type Notes, type Placed, type PlacedText, placeWorkings } from './place-workings.ts'
 
 /** The author's text and calculations, as they stand in one medium. */
@@ -12,6 +14,8 @@ export interface AuthorSheets {
   readonly headings: readonly Placed[]
   readonly sections: PlacedText['sections']
   readonly faults: readonly TexTrouble[]
+  /** What the pencil proof comes to where every line closes. */
+  readonly expected: PencilCount
 }
 
 interface Kept {
@@ -29,7 +33,7 @@ export function authorSheets(body: Root, notes: Notes, setting: Setting): Author
   if (found && found.of.workings === notes.workings && found.of.notices === notes.notices) return found.sheets
   const { tree, ...rest } = placeWorkings(body, notes, setting)
   const html = toHtml(setSmallFigures(tree), { allowDangerousHtml: true })
-  const sheets = { html, ...rest }
+  const sheets = { html, ...rest, expected: expectedCount(tree) }
   kept.set(body, known.set(setting.medium, { of: notes, sheets }))
   return sheets
 }

@@ -16,7 +16,7 @@ import { coverSheet } from './cover-sheet.ts'
 import { furniture } from './furniture.ts'
 import { checksBySection } from './gather-checks.ts'
 import { messagesSheet } from './messages-sheet.ts'
-import type { PackageModel } from './package-model.ts'
+import type { PackageModel, PencilCount } from './package-model.ts'
 import { passportSheet } from './passport-sheet.ts'
 import type { Placed } from './place-workings.ts'
 import { rangesSheet } from './ranges-sheet.ts'
@@ -35,9 +35,24 @@ export interface Composed {
 
 /** Composes the package, once for each medium, from one model. Each text holds everything it needs. */
 export function compose(model: PackageModel, assets: Assets): Composed {
-  const print = sheets(model, 'print')
+  return { ...composeScreen(model, assets), print: printText(model, assets, sheets(model, 'print').parts) }
+}
+
+/**
+ * Composes the text to be printed before the page is proved: on its cover stands the count that the proof comes to where every line
+ * closes. It may be issued only where the proof then gives that count.
+ */
+export function composeExpecting(model: PackageModel, assets: Assets): string {
+  const expected = { ...model, proof: countExpected(model) }
+  return printText(expected, assets, sheets(expected, 'print').parts)
+}
+
+/** What the pencil proof comes to where every line closes. */
+export const countExpected = (model: PackageModel): PencilCount => sheetsText(model, 'print').text.expected
+
+function printText(model: PackageModel, assets: Assets, parts: readonly Element[]): string {
   const look = [assets.fonts, assets.sheet, assets.print, assets.paper, furniture(model), ...sinceStyle(model.since)]
-  return { ...composeScreen(model, assets), print: document(model, print.parts, look) }
+  return document(model, parts, look)
 }
 
 /** Composes the package for the screen alone. */
@@ -47,11 +62,15 @@ export function composeScreen(model: PackageModel, assets: Assets): Omit<Compose
   return { screen: document(model, screen.parts, look), faults: screen.text.faults }
 }
 
-function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: AuthorSheets } {
-  const { workings, notebook } = model
-  const checked = checkerMarks(model.checking)
+function sheetsText({ workings, notebook, checking, body }: PackageModel, medium: Medium) {
+  const checked = checkerMarks(checking)
   const setting = settingOf(workings, { medium, checked })
-  const text = authorSheets(model.body, { workings, notices: notebook.notices }, setting)
+  return { checked, setting, text: authorSheets(body, { workings, notices: notebook.notices }, setting) }
+}
+
+function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: AuthorSheets } {
+  const { workings } = model
+  const { checked, setting, text } = sheetsText(model, medium)
   const sections = checksBySection(text.headings)
   const front = [
     ...sinceSheet(model.since),

@@ -29,6 +29,13 @@ export interface PackageRecord {
 export type Margins = ReadonlyMap<string, ShownMargin>
 
 /** Everything a package is composed from. */
+/** Printed lines that a pencil repeats, how many of them close, and lines of a numerical method, which no pencil repeats. */
+export interface PencilCount {
+  readonly lines: number
+  readonly closing: number
+  readonly notPencil: number
+}
+
 export interface PackageModel {
   readonly notebook: Notebook
   readonly workings: Workings
@@ -40,7 +47,7 @@ export interface PackageModel {
   /** Charts of what the ranges do, where the title block asks for them. */
   readonly ranges?: readonly RangeChart[]
   /** What the pencil proof counted; absent before it was made. */
-  readonly proof?: { readonly lines: number; readonly closing: number; readonly notPencil: number }
+  readonly proof?: PencilCount
   /** The checking record held against this package; absent where there is none. */
   readonly checking?: CheckingState
   /** What changed since an older revision, where the package is set against one. */

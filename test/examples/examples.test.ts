@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type Evaluated, evaluateFile } from '../../src/command/evaluated.ts'
-import { provePackage } from '../../src/command/package-texts.ts'
+import { expectPackage, provePackage } from '../../src/command/package-texts.ts'
 import type { CalcWorking, ComparisonLine } from '../../src/evaluation/workings.ts'
 import { type Assets, assets } from '../../src/sheets/assets.ts'
 
@@ -66,7 +66,7 @@ describe.each([skerryPoint, usShort, starter])('%s', path => {
   })
 
   it('closes every printed line when its page is recomputed', () => {
-    const proved = provePackage(at(path), {
+    const options = {
       name: 'notebook.md',
       version: '0.1.0',
       command: `undercroft issue ${path}`,
@@ -74,10 +74,15 @@ describe.each([skerryPoint, usShort, starter])('%s', path => {
       paper: at(path).notebook.title.paper,
       date: undefined,
       assets: look,
-    })
+    } as const
+    const proved = provePackage(at(path), options)
     expect(proved.faults).toEqual([])
     expect(proved.count.lines).toBeGreaterThan(50)
     expect(proved.count.closing).toBe(proved.count.lines)
+    const browser = { name: 'Browser', version: '1', pinned: true }
+    const expected = expectPackage(at(path), options)
+    expect(expected.prove().stands).toBe(true)
+    expect(expected.toPrint(browser).print).toBe(proved.compose(browser).print)
   })
 })
 

@@ -22,6 +22,8 @@ export interface PrintOptions {
   readonly fonts: readonly string[]
   /** The page numbers of an earlier print of the document: right ones save a print, wrong ones do no harm. */
   readonly guess?: PageNumbers
+  /** Work of the caller's that is done while the browser is at the first print. What it throws ends the printing. */
+  readonly meanwhile?: () => void
 }
 
 /** A PDF that passed its checks, with the numbers to guess from the next time. */
@@ -56,7 +58,7 @@ export async function printInTab(html: string, place: PrintPlace): Promise<Print
 }
 
 async function printAndCheck(tab: SheetTab, options: PrintOptions): Promise<PrintedPackage | PrintFailure> {
-  const settled = await settleNumbers(tab, options.guess)
+  const settled = await settleNumbers(tab, options)
   if (!settled.ok) return settled
   const { pdf, skia, numbers, shown, prints } = settled
   const refusal = checkPdf(skia, { fonts: options.fonts, pageText: await tab.text(), shown })

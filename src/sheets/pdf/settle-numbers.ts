@@ -22,15 +22,16 @@ const UNKNOWN: PageNumbers = { pages: 0, pageOf: {} }
  */
 export async function settleNumbers(
   tab: SheetTab,
-  guess: PageNumbers | undefined,
+  { guess, meanwhile }: { readonly guess?: PageNumbers | undefined; readonly meanwhile?: (() => void) | undefined },
 ): Promise<SettledPrint | PrintFailure> {
+  const print = printing(tab, meanwhile)
   const cells = await tab.cells()
   const wanted = cells.count || cells.ids.length > 0
-  let numbers = guess ?? (wanted ? await learnNumbers(tab) : UNKNOWN)
+  let numbers = guess ?? (wanted ? await learnNumbers(tab, print) : UNKNOWN)
   const before = guess === undefined && wanted ? 1 : 0
   for (let final = 1; final <= MOST_FINAL_PRINTS; final += 1) {
     await tab.fill(numbers)
-    const pdf = await tab.print(true)
+    const pdf = await print(true)
     const skia = readSkiaPdf(pdf)
     const found = readPageNumbers(skia)
     const lost = cells.ids.find(id => found.pageOf[id] === undefined)
@@ -42,9 +43,25 @@ export async function settleNumbers(
   return neverAgree()
 }
 
-async function learnNumbers(tab: SheetTab): Promise<PageNumbers> {
+type Print = (final: boolean) => Promise<Uint8Array>
+
+/** Prints, and while the browser is at the first of the prints does what else there is to do. */
+function printing(tab: SheetTab, meanwhile: (() => void) | undefined): Print {
+  let work = meanwhile
+  return async final => {
+    const { pdf } = await tab.print(final)
+    // The order to print has left this process by then.
+    await new Promise<void>(soon => setImmediate(soon))
+    const now = work
+    work = undefined
+    now?.()
+    return pdf
+  }
+}
+
+async function learnNumbers(tab: SheetTab, print: Print): Promise<PageNumbers> {
   await tab.fill(UNKNOWN)
-  return readPageNumbers(readSkiaPdf(await tab.print(false)))
+  return readPageNumbers(readSkiaPdf(await print(false)))
 }
 
 function agree(cells: NumberCells, set: PageNumbers, found: PageNumbers): boolean {

@@ -8,14 +8,19 @@ export interface NumberCells {
   readonly count: boolean
 }
 
+/** A print that the browser works at; until it is done, nothing is wanted of this process. */
+export interface Printing {
+  readonly pdf: Promise<Uint8Array>
+}
+
 /** One document in one tab of the browser. Every call throws `BrowserTrouble` where the browser fails. */
 export interface SheetTab {
   cells(): Promise<NumberCells>
   /** The text that the print layout shows. */
   text(): Promise<string>
   fill(numbers: PageNumbers): Promise<void>
-  /** The PDF, with tags and outline where it is to be the final one (they cost a tenth to a quarter more time). */
-  print(final: boolean): Promise<Uint8Array>
+  /** Has the browser begin to print, with tags and outline where it is to be the final PDF (they cost a tenth to a quarter more time). */
+  print(final: boolean): Promise<Printing>
   close(): Promise<void>
 }
 
@@ -34,7 +39,12 @@ export async function openTab(browser: Browser, url: string): Promise<SheetTab> 
     text: () => guarded(() => page.evaluate(() => document.body.innerText)),
     // A guess may be a whole earlier print: its PDF must not travel to the browser.
     fill: ({ pages, pageOf }) => guarded(() => page.evaluate(fillCells, { pages, pageOf })),
-    print: final => guarded(() => page.pdf(pdfOptions(final))),
+    print: async final => {
+      await guarded(() => page.evaluate(fontsReady))
+      const pdf = guarded(() => page.pdf(pdfOptions(final)))
+      pdf.catch(() => undefined)
+      return { pdf }
+    },
     close: () => guarded(() => page.close()),
   }
 }
@@ -64,13 +74,25 @@ function answer(request: HTTPRequest, url: string): Promise<void> {
 }
 
 function pdfOptions(final: boolean): Parameters<Page['pdf']>[0] {
-  return { preferCSSPageSize: true, printBackground: true, tagged: final, outline: final, timeout: 0 }
+  return {
+    preferCSSPageSize: true,
+    printBackground: true,
+    tagged: final,
+    outline: final,
+    timeout: 0,
+    waitForFonts: false,
+  }
 }
 
 /** Runs in the page. A face that only the page margins use is not loaded by itself, and they would print in the fall-back font. */
 async function loadFaces(): Promise<void> {
   const faces = Array.from(document.fonts as unknown as Iterable<FontFace>)
   await Promise.allSettled(faces.map(face => face.load()))
+}
+
+/** Runs in the page. Waited for apart, so that a print begins when it is asked for. */
+async function fontsReady(): Promise<void> {
+  await document.fonts.ready
 }
 
 /** Runs in the page. */
