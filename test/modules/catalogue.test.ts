@@ -209,6 +209,14 @@ for (const module of catalogue) {
       for (const label of labels) expect(label).toMatch(/\S.*[^.\s]$/)
     })
 
+    it('has no choice word that is a whole number: an object would put it before the others, out of step with its table', () => {
+      const words = Object.values(module.inputs).flatMap(input => {
+        const inputs = input.kind === 'list' ? Object.values(input.fields) : [input]
+        return inputs.flatMap(each => (each.kind === 'choice' ? Object.keys(each.words) : []))
+      })
+      expect(words.filter(word => /^\d+$/.test(word))).toEqual([])
+    })
+
     it('has captions that fit their column and are words, not formulas', () => {
       const given = stepsOf(module).flatMap(step => (step.kind === 'solve' ? Object.values(step.gives) : []))
       const captions = [

@@ -56,7 +56,6 @@ export const pipeStreaming = defineModule({
       above: '0',
       most: '0.1',
       default: '0.037',
-      source: cite('practice'),
     }),
     required_factor: ratio({ says: 'required protection factor of this path', symbol: 'P_req', least: '1' }),
   },
