@@ -46,21 +46,23 @@ type Place = { readonly places: readonly number[]; readonly weight: number; read
 
 function addPlace(sum: AxisIntegrals, shapes: ShapeValues, { places, weight, t }: Place): void {
   const [v0, v1, v2] = shapes
-  places.forEach((row, i) => {
-    if (row < 0) return
-    add(sum.even, row, weight * entry(v0, i))
+  for (const [i, row] of places.entries()) {
+    if (row < 0) continue
+    const [a0, a1, a2] = [weight * entry(v0, i), weight * entry(v1, i), weight * entry(v2, i)]
+    add(sum.even, row, a0)
     add(sum.rising, row, weight * t * entry(v0, i))
-    places.forEach((column, j) => {
-      if (column < 0) return
+    for (let j = 0; j < places.length; j++) {
+      const column = places[j] as number
+      if (column < 0) continue
       const at = row * sum.count + column
-      add(sum.d00, at, weight * entry(v0, i) * entry(v0, j))
-      add(sum.d11, at, weight * entry(v1, i) * entry(v1, j))
-      add(sum.d22, at, weight * entry(v2, i) * entry(v2, j))
-      add(sum.d20, at, weight * entry(v2, i) * entry(v0, j))
-    })
-  })
+      add(sum.d00, at, a0 * (v0[j] as number))
+      add(sum.d11, at, a1 * (v1[j] as number))
+      add(sum.d22, at, a2 * (v2[j] as number))
+      add(sum.d20, at, a2 * (v0[j] as number))
+    }
+  }
 }
 
 function add(list: Float64Array, at: number, amount: number): void {
-  list[at] = entry(list, at) + amount
+  list[at] = (list[at] as number) + amount
 }

@@ -25,9 +25,7 @@ const endCubics = [
  */
 export function elementShapes(inner: number, s: number): ShapeValues {
   const shapes = emptyShapes(inner + 4)
-  endCubics.forEach((cubic, i) => {
-    putCubic(shapes, i < 2 ? i : i + inner, { cubic, s })
-  })
+  for (let i = 0; i < 4; i++) putCubic(shapes, i < 2 ? i : i + inner, { cubic: endCubics[i as 0 | 1 | 2 | 3], s })
   const p = legendre(inner + 4, s)
   for (let k = 2; k < inner + 2; k++) putInner(shapes, k, p)
   return shapes

@@ -1,7 +1,7 @@
 import { entry } from './numeric-refusal.ts'
 import type { PlateField } from './plate-field.ts'
 import { clearOfCorners, type Part, type Place } from './plate-places.ts'
-import { type PlateState, plateStateAt, plateStates } from './plate-state.ts'
+import { type PlateState, plateReader, plateStates } from './plate-state.ts'
 
 /** A greatest value and its place, `x` and `y` as shares of the sides. */
 export type Peak = Place & { readonly value: number }
@@ -40,7 +40,8 @@ export function platePeak(
     .filter(place => clearOfCorners(field.panel, place))
     .map(({ x, y, state }): Peak => ({ value: measure(state), x, y }))
     .reduce(greater)
-  const at = ({ x, y }: Place) => ({ value: measure(plateStateAt(field, x, y)), x, y })
+  const read = plateReader(field)
+  const at = ({ x, y }: Place) => ({ value: measure(read(x, y)), x, y })
   const tryLine = (best: Peak, line: Line) => {
     if (line.step === 0) return best
     return onParabola(best, line, at)

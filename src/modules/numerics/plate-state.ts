@@ -21,6 +21,17 @@ export function plateStateAt(field: PlateField, x: number, y: number): PlateStat
   return stateOnLine(field, lineAt(field, x), sideShapes(field.y, y, field.lengths[1]))
 }
 
+/** Reads states place by place as `plateStateAt` does. A search keeps to a line for a while: the last line and row are remembered. */
+export function plateReader(field: PlateField): (x: number, y: number) => PlateState {
+  let line: { readonly x: number; readonly values: ShapeValues } | undefined
+  let row: { readonly y: number; readonly local: LocalShapes } | undefined
+  return (x, y) => {
+    if (line?.x !== x) line = { x, values: lineAt(field, x) }
+    if (row?.y !== y) row = { y, local: sideShapes(field.y, y, field.lengths[1]) }
+    return stateOnLine(field, line.values, row.local)
+  }
+}
+
 /** States at every place of `xs` and `ys`, by `[x][y]`. */
 export function plateStates(
   field: PlateField,
