@@ -117,11 +117,23 @@ const singles: Readonly<Partial<Record<FunctionName, (x: number) => number>>> = 
   round: roundOf,
 }
 
+/** The usual ones with the function in place: calling one that is handed in costs more than working it out. */
+const inPlace: Readonly<Partial<Record<FunctionName, (x: Compiled) => Compiled>>> = {
+  sqrt: x => s => Math.sqrt(x(s)),
+  cbrt: x => s => Math.cbrt(x(s)),
+  abs: x => s => Math.abs(x(s)),
+}
+
+function singly(of: Part, { fn, single }: { fn: FunctionName; single: (x: number) => number }): Part {
+  const placed = inPlace[fn]
+  return placed && !isConstant(of) ? { kind: 'closure', run: placed(closureOf(of)) } : mapped(of, single)
+}
+
 function called(node: Extract<Node, { kind: 'call' }>, seatOf: SeatOf): Part {
   const [first, second] = node.args
   if (!first) throw new TypeError(`\`${node.fn}\` has no argument`)
   const single = singles[node.fn]
-  if (single) return mapped(part(first, seatOf), single)
+  if (single) return singly(part(first, seatOf), { fn: node.fn, single })
   if (node.fn === 'min' || node.fn === 'max') return extreme(members(node.args, seatOf), node.fn)
   if (node.fn === 'sum') return total(members([first], seatOf))
   if (!second) throw new TypeError(`\`${node.fn}\` has one argument`)
@@ -146,9 +158,12 @@ function members(nodes: readonly Node[], seatOf: SeatOf): readonly Part[] {
 }
 
 function extreme(of: readonly Part[], fn: 'min' | 'max'): Part {
-  const pick = fn === 'min' ? smaller : larger
   if (of.length === 0) return constant(Number.NaN)
-  return of.reduce((left, right) => paired(left, right, pick))
+  return of.reduce((left, right) => {
+    if (isConstant(left) && isConstant(right)) return paired(left, right, fn === 'min' ? smaller : larger)
+    const [a, b] = [closureOf(left), closureOf(right)]
+    return { kind: 'closure', run: fn === 'min' ? s => smaller(a(s), b(s)) : s => larger(a(s), b(s)) }
+  })
 }
 
 const smaller = (a: number, b: number): number =>
