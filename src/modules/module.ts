@@ -1,4 +1,5 @@
 import type { DimensionName } from './dimension-name.ts'
+import type { LedgerKey } from './ledger.ts'
 import type { Method } from './method.ts'
 import type { Drawing, SketchView } from './sketch.ts'
 import type { Citation } from './sources.ts'
@@ -258,6 +259,14 @@ export interface PublishedCase {
   readonly tolerance?: { readonly relative: number } | { readonly units: number }
 }
 
+/**
+ * A schedule to be handed on: a table of its own in the package, and as CSV. Either a row of it for each row of a list, with fields and
+ * steps of the row as columns; or a line of it for each of some values.
+ */
+export type Schedule =
+  | { readonly title: string; readonly list: string; readonly columns: readonly string[] }
+  | { readonly title: string; readonly lines: readonly string[] }
+
 export interface Module {
   readonly id: string
   readonly version: string
@@ -270,6 +279,11 @@ export interface Module {
   readonly steps: readonly Step[]
   /** The names an author mostly wants, in order. */
   readonly results: readonly string[]
+  /** The limit states and services of the ledger that it answers. */
+  readonly covers?: readonly LedgerKey[]
+  /** Inputs and results that go to the drawings, in order. */
+  readonly drawing?: readonly string[]
+  readonly schedule?: Schedule
   readonly limits: readonly Limit[]
   readonly cautions: readonly Caution[]
   readonly second?: Second

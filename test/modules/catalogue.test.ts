@@ -97,6 +97,21 @@ for (const module of catalogue) {
       expect(new Set(module.results).size).toBe(module.results.length)
     })
 
+    it('names what it answers of the ledger, and only values it has for drawings and schedules', () => {
+      expect(module.covers?.length ?? 0).toBeGreaterThan(0)
+      const { plain, rows } = namesOf([...module.steps, ...(module.second?.steps ?? [])])
+      const values = [...Object.keys(module.inputs), ...plain]
+      expect((module.drawing ?? []).filter(name => !values.includes(name))).toEqual([])
+      const { schedule } = module
+      if (schedule === undefined) return
+      if ('lines' in schedule) expect(schedule.lines.filter(name => !values.includes(name))).toEqual([])
+      else {
+        const list = module.inputs[schedule.list]
+        const known = [...(list?.kind === 'list' ? Object.keys(list.fields) : []), ...rows]
+        expect(schedule.columns.filter(name => !known.includes(name))).toEqual([])
+      }
+    })
+
     it('has names that formulas can use, written alike', () => {
       const { plain, rows } = namesOf([...module.steps, ...(module.second?.steps ?? [])])
       const checks = stepsOf(module).flatMap(step => (step.kind === 'check' ? [step.name] : []))

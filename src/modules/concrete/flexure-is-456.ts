@@ -91,6 +91,8 @@ export const flexureIs456 = defineModule({
   },
   steps: [...sectionSteps, ...requiredSteps, ...capacitySteps, ...spacingSteps],
   results: ['M_R', 'A_need', 'A_st', 's_need', 'd', 'x_u', 'p_t', 's_most'],
+  covers: ['bending', 'detailing'],
+  drawing: ['thickness', 'cover', 'bar_size', 'spacing', 'f_ck', 'steel'],
   limits: [
     limit('d > 0 mm', { says: 'cover and bars leave an effective depth', otherwise: 'refuse', on: 'cover' }),
     limit('d >= 0.5 * thickness', {

@@ -93,6 +93,7 @@ export const raftReaction = defineModule({
     ...combinationSteps,
   ],
   results: ['w_u', 'w_k', 'p_gross', 'g_k', 'q_k', 'g_u', 'q_u', 'w_qp', 'W_r'],
+  covers: ['actions'],
   limits: [
     limit('k_e <= 1', {
       says: 'the load stands within the kern of the raft',

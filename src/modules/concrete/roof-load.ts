@@ -76,6 +76,7 @@ export const roofLoad = defineModule({
     ...combinationSteps,
   ],
   results: ['w_u', 'w_k', 'g_k', 'q_k', 'g_u', 'q_u', 'w_qp'],
+  covers: ['actions'],
   limits: [
     limit('g_k >= 2 * q_k', {
       says: 'the permanent load is at least twice the live load',

@@ -87,6 +87,7 @@ export const twoWaySlab = defineModule({
     }),
   ],
   results: ['M_x_mid', 'M_x_sup', 'M_y_mid', 'M_y_sup', 'V_max', 'q_long', 'q_short', 'c_two', 'c_one', 'r'],
+  covers: ['analysis'],
   limits: [
     limit('long_span >= short_span', {
       says: 'the long span is at least the short span',

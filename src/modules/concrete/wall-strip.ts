@@ -83,6 +83,7 @@ export const wallStrip = defineModule({
   },
   steps: [...loadSteps, ...endSteps, ...spanSteps, ...thrustSteps],
   results: ['M_base', 'M_top', 'M_span', 'z_m', 'R_base', 'R_top', 'P_q', 'N_base'],
+  covers: ['analysis'],
   limits: [
     choiceLimit('top', ['pinned', 'fixed'], {
       when: { choice: 'base', is: ['pinned'] },

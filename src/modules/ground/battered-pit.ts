@@ -110,6 +110,8 @@ export const batteredPit = defineModule({
   },
   steps: batteredPitSteps,
   results: ['slope', 'batter_angle', 'top_length', 'top_width', 'V_dig', 'V_spoil', 'V_fill', 'V_keep', 'V_away'],
+  covers: ['pit-sides'],
+  drawing: ['batter_angle', 'top_length', 'top_width'],
   limits: [
     limit('depth < 20 ft', {
       says: 'the pit is less than 20 ft (6.096 m) deep',

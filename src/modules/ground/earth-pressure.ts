@@ -164,6 +164,7 @@ export const earthPressure = defineModule({
   },
   steps: earthPressureSteps,
   results: ['p_top', 'p_base', 'P', 'y_P', 'P_soil', 'P_water', 'h_wall', 'd_water', 'K_h_1', 'p_water_1'],
+  covers: ['lateral-pressure'],
   limits: [
     limit('wall_base > wall_top', {
       says: 'the base of the wall is below its top',

@@ -29,6 +29,7 @@ export const flotation = defineModule({
     'hold_open',
     'rise_open',
   ],
+  covers: ['flotation'],
   limits: [
     limit('2 * wall < min(plan_length, plan_width)', {
       says: 'the walls leave a room between them',

@@ -189,6 +189,8 @@ export const levels = defineModule({
     'u_raft',
     'drawdown',
   ],
+  covers: ['levels'],
+  drawing: ['cover', 'topping', 'roof', 'clear', 'finish', 'raft', 'blinding', 'working_layer', 'z_formation'],
   limits: [
     limit('cover >= 0.6 m', {
       says: 'the earth cover is at least 0.6 m (2 ft)',

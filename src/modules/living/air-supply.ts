@@ -163,6 +163,7 @@ export const airSupply = defineModule({
     ),
   ],
   results: ['Q_req', 'Q_min', 'Q_co2', 'c_s', 'G', 'N_all', 'q_s'],
+  covers: ['air'],
   limits: [
     limit('co2_limit > outdoor_co2', {
       says: 'the limit of carbon dioxide is above the share outdoors',

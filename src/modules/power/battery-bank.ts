@@ -18,6 +18,7 @@ export const batteryBank = defineModule({
   inputs: batteryBankInputs,
   steps: batteryBankSteps,
   results: ['C_req', 'C_bank', 'n_req', 't_hold', 'D_end', 'E_bank', 'Q_in', 'E_req', 'k_T'],
+  covers: ['storage'],
   limits: [
     {
       holds: { given: 'cold_factor' },

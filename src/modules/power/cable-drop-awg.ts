@@ -61,6 +61,7 @@ export const cableDropAwg = defineModule({
     ...cableDropSteps,
   ],
   results: [...cableDropResults],
+  covers: ['cables'],
   limits: cableDropLimits,
   cautions: [
     ...cableDropCautions,

@@ -55,6 +55,8 @@ export const cableDrop = defineModule({
     ...cableDropSteps,
   ],
   results: [...cableDropResults],
+  covers: ['cables'],
+  drawing: ['conductor', 'area'],
   limits: [
     ...cableDropLimits,
     limit('area >= 1.5 mm^2', {

@@ -153,6 +153,7 @@ export const dcLoad = defineModule({
     }),
   ],
   results: ['E_day', 'Q_day', 'I_peak', 'I_run', 'P_mean'],
+  covers: ['load'],
   limits: [
     limit('least_voltage <= voltage', {
       says: 'the voltage at the end of discharge is at most the nominal one',

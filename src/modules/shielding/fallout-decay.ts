@@ -91,6 +91,7 @@ export const falloutDecay = defineModule({
     wantedRate,
   ],
   results: ['D_in', 'D_out', 'D_end', 'R_1', 'R_a', 'R_b', 't_leave'],
+  covers: ['time-inside'],
   limits: [
     limit('leave_at > enter_at', {
       says: 'the stay ends after it begins',

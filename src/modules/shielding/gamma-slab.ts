@@ -76,6 +76,7 @@ export const gammaSlab = defineModule({
     ),
   ],
   results: ['P', 'T', 'b', 'B', 'X_all'],
+  covers: ['roof-shielding'],
   limits: [
     limit('b > 0', {
       says: 'something stands between the source and the person',

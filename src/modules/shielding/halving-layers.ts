@@ -84,6 +84,7 @@ export const halvingLayers = defineModule({
     check('protection', 'P >= required_factor', { says: 'the protection factor is as required' }),
   ],
   results: ['P', 'T', 'n_all', 'n_tenth', 't_add', 'n_more'],
+  covers: ['roof-shielding'],
   limits: [
     limit('n_all <= 10', {
       says: 'the stack is at most ten halvings deep',

@@ -100,6 +100,7 @@ export const pipeStreaming = defineModule({
     check('protection', 'P >= required_factor', { says: 'the protection factor of the pipe is as required' }),
   ],
   results: ['P', 'K_p', 'k_1'],
+  covers: ['opening-shielding'],
   limits: [
     limit('run >= 1.5 * diameter', {
       says: 'the pipe is at least three radii long',

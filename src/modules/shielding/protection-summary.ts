@@ -62,6 +62,7 @@ export const protectionSummary = defineModule({
     check('dose_published', 'D_in <= D_pub', { says: 'the dose inside is within the published one' }),
   ],
   results: ['P', 'D_in', 's_max', 'K_all'],
+  covers: ['all-paths'],
   limits: [
     limit('K_all <= 1', {
       says: 'all paths together let through no more than there is outside',

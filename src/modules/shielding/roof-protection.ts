@@ -65,6 +65,7 @@ export const roofProtection = defineModule({
     check('protection', 'P >= required_factor', { says: 'the protection factor of the roof is as required' }),
   ],
   results: ['P', 'T', 'P_m', 'P_h', 'X_all', 'b_m', 'b_h'],
+  covers: ['roof-shielding'],
   limits: [
     limit('X_all > 0 kg/m^2', {
       says: 'something stands between the fallout and the people',
