@@ -7,6 +7,7 @@ import { batteredPit } from './ground/battered-pit.ts'
 import { earthPressure } from './ground/earth-pressure.ts'
 import { flotation } from './ground/flotation.ts'
 import { levels } from './ground/levels.ts'
+import { soilStress } from './ground/soil-stress.ts'
 import { airSupply } from './living/air-supply.ts'
 import type { Module } from './module.ts'
 import { batteryBank } from './power/battery-bank.ts'
@@ -23,6 +24,7 @@ import { roofProtection } from './shielding/roof-protection.ts'
 /** Every module, listed once, by hand, in the order of the job. */
 export const catalogue: readonly Module[] = [
   levels,
+  soilStress,
   batteredPit,
   earthPressure,
   flotation,
