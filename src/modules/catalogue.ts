@@ -4,6 +4,7 @@ import { roofLoad } from './concrete/roof-load.ts'
 import { twoWaySlab } from './concrete/two-way-slab.ts'
 import { wallStrip } from './concrete/wall-strip.ts'
 import { batteredPit } from './ground/battered-pit.ts'
+import { bearingEn1997 } from './ground/bearing-en-1997.ts'
 import { earthPressure } from './ground/earth-pressure.ts'
 import { flotation } from './ground/flotation.ts'
 import { levels } from './ground/levels.ts'
@@ -28,6 +29,7 @@ export const catalogue: readonly Module[] = [
   batteredPit,
   earthPressure,
   flotation,
+  bearingEn1997,
   roofLoad,
   raftReaction,
   twoWaySlab,

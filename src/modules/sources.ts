@@ -39,6 +39,11 @@ export const sources = {
     entry:
       'EM 1110-2-2100 (1 December 2005). Stability analysis of concrete structures. US Army Corps of Engineers, Washington.',
   },
+  'hansen-1970': {
+    short: 'Hansen',
+    entry:
+      'Hansen, J. B. (1970). A revised and extended formula for bearing capacity. Danish Geotechnical Institute, Bulletin 28, Copenhagen.',
+  },
   ingold: {
     short: 'Ingold',
     entry: 'Ingold, T. S. (1979). The effects of compaction on retaining walls. Géotechnique 29(3), 265-283.',
@@ -52,15 +57,29 @@ export const sources = {
     entry:
       'Mayne, P. W. and Kulhawy, F. H. (1982). K0-OCR relationships in soil. Journal of the Geotechnical Engineering Division, ASCE, 108(GT6), 851-872.',
   },
+  'meyerhof-1953': {
+    short: 'Meyerhof 1953',
+    entry:
+      'Meyerhof, G. G. (1953). The bearing capacity of foundations under eccentric and inclined loads. Proceedings of the 3rd International Conference on Soil Mechanics, Zürich, vol. 1, 440-445.',
+  },
   'osha-1926-p': {
     short: '29 CFR 1926 P',
     entry:
       '29 CFR Part 1926, Subpart P: Excavations, with Appendix A (soil classification) and Appendix B (sloping and benching). US Department of Labor.',
   },
+  prandtl: {
+    short: 'Prandtl and Reissner',
+    entry:
+      'Prandtl, L. (1921). Über die Eindringungsfestigkeit plastischer Baustoffe. Zeitschrift für angewandte Mathematik und Mechanik 1(1); Reissner, H. (1924). Zum Erddruckproblem. 1st International Congress of Applied Mechanics, Delft.',
+  },
   rankine: {
     short: 'Rankine',
     entry:
       'Rankine, W. J. M. (1857). On the stability of loose earth. Philosophical Transactions of the Royal Society 147; the forms with cohesion and sloping ground as in B. M. Das, Principles of Foundation Engineering.',
+  },
+  skempton: {
+    short: 'Skempton',
+    entry: 'Skempton, A. W. (1951). The bearing capacity of clays. Building Research Congress, London, 180-189.',
   },
   // concrete
   'en-1991-1-1': {

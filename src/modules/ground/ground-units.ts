@@ -7,6 +7,7 @@ export const volumeUnit: UnitChoice = { SI: 'm^3', US: 'ft^3' }
 export const forceUnit: UnitChoice = { SI: 'kN', US: 'lbf' }
 export const lineLoadUnit: UnitChoice = { SI: 'kN/m', US: 'plf' }
 export const lineMomentUnit: UnitChoice = { SI: 'kN*m/m', US: 'lbf*ft/ft' }
+export const momentUnit: UnitChoice = { SI: 'kN*m', US: 'lbf*ft' }
 export const pressureUnit: UnitChoice = { SI: 'kPa', US: 'psf' }
 export const weightUnit: UnitChoice = { SI: 'kN/m^3', US: 'pcf' }
 export const angleUnit: UnitChoice = { SI: 'deg', US: 'deg' }
