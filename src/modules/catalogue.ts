@@ -10,6 +10,7 @@ import { flotation } from './ground/flotation.ts'
 import { levels } from './ground/levels.ts'
 import { soilStress } from './ground/soil-stress.ts'
 import { airSupply } from './living/air-supply.ts'
+import { ductLoss } from './living/duct-loss.ts'
 import type { Module } from './module.ts'
 import { batteryBank } from './power/battery-bank.ts'
 import { cableDrop } from './power/cable-drop.ts'
@@ -42,6 +43,7 @@ export const catalogue: readonly Module[] = [
   pipeStreaming,
   protectionSummary,
   airSupply,
+  ductLoss,
   dcLoad,
   batteryBank,
   cableDrop,

@@ -157,6 +157,21 @@ export const sources = {
     short: 'Belgian practice',
     entry: 'Belgian guidance for family and public shelters: 6 m³/h of air for each person in a closed shelter.',
   },
+  'cengel-fluid': {
+    short: 'Cengel and Cimbala',
+    entry:
+      'Y. A. Çengel and J. M. Cimbala. Fluid Mechanics: Fundamentals and Applications. McGraw-Hill, New York. Chapters 8 and 14.',
+  },
+  colebrook: {
+    short: 'Colebrook',
+    entry:
+      'Colebrook, C. F. (1939). Turbulent flow in pipes, with particular reference to the transition region between the smooth and rough pipe laws. Journal of the Institution of Civil Engineers 11, 133-156.',
+  },
+  haaland: {
+    short: 'Haaland',
+    entry:
+      'Haaland, S. E. (1983). Simple and explicit formulas for the friction factor in turbulent pipe flow. Journal of Fluids Engineering 105, 89-90.',
+  },
   'fema-453': {
     short: 'FEMA 453',
     entry:

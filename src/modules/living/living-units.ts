@@ -1,0 +1,19 @@
+/** Units that keep the lines of this wing coherent: m, m³/s and Pa. */
+export const flowRate = { SI: 'm^3/s', US: 'cfm' }
+export const smallFlow = { SI: 'L/s', US: 'gpm' }
+export const duration = { SI: 'hr', US: 'hr' }
+export const days = { SI: 'day', US: 'day' }
+export const lengths = { SI: 'm', US: 'ft' }
+export const bores = { SI: 'm', US: 'in' }
+export const areas = { SI: 'm^2', US: 'ft^2' }
+export const volumes = { SI: 'm^3', US: 'ft^3' }
+export const litres = { SI: 'L', US: 'gal' }
+export const masses = { SI: 'kg', US: 'lb' }
+export const speeds = { SI: 'm/s', US: 'ft/s' }
+export const airPressure = { SI: 'Pa', US: 'inH2O' }
+export const densities = { SI: 'kg/m^3', US: 'lb/ft^3' }
+export const viscosities = { SI: 'm^2/s', US: 'ft^2/s' }
+export const watts = { SI: 'W', US: 'W' }
+export const percent = { SI: 'percent', US: 'percent' }
+export const people = { SI: 'person', US: 'person' }
+export const thermometer = { SI: 'degC', US: 'degF' }
