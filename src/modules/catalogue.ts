@@ -1,4 +1,7 @@
 import { flexureIs456 } from './concrete/flexure-is-456.ts'
+import { oneWaySlab } from './concrete/one-way-slab.ts'
+import { oneWaySlabAci318 } from './concrete/one-way-slab-aci-318.ts'
+import { oneWaySlabIs456 } from './concrete/one-way-slab-is-456.ts'
 import { raftReaction } from './concrete/raft-reaction.ts'
 import { roofLoad } from './concrete/roof-load.ts'
 import { twoWaySlab } from './concrete/two-way-slab.ts'
@@ -34,6 +37,9 @@ export const catalogue: readonly Module[] = [
   roofLoad,
   raftReaction,
   twoWaySlab,
+  oneWaySlab,
+  oneWaySlabIs456,
+  oneWaySlabAci318,
   wallStrip,
   flexureIs456,
   halvingLayers,

@@ -1,0 +1,165 @@
+import { defineModule, type Step } from '../module.ts'
+import { cite } from '../sources.ts'
+import { choice, limit, step, when } from '../words.ts'
+import { spanWords } from './continuous-strip.ts'
+import { stripLoads, stripSpans } from './continuous-strip-inputs.ts'
+import { continuousStripSecond } from './continuous-strip-second.ts'
+import { continuousStripSketch } from './continuous-strip-sketch.ts'
+import { oneWaySlabAci318Cases } from './one-way-slab-aci-318-cases.ts'
+
+const moments = cite('aci-318', 'Table 6.5.2')
+const shears = cite('aci-318', 'Table 6.5.4')
+const moment = (name: string, formula: string, says: string): Step =>
+  step(name, formula, { says, unit: { SI: 'kN*m/m', US: 'lbf*ft/ft' }, source: moments })
+const shear = (name: string, formula: string, says: string): Step =>
+  step(name, formula, { says, unit: { SI: 'kN/m', US: 'plf' }, source: shears })
+const held = ['spandrel beam', 'column']
+const freeEnd = { choice: 'end_support', is: ['turns freely'] }
+const twoSpans = { choice: 'spans', is: ['two spans'] }
+const manySpans = { choice: 'spans', is: ['three spans', 'four spans', 'five spans or more'] }
+const shortSpans = { formula: 'span <= 10 ft' }
+
+const first = (parts: string) =>
+  moment('M_first', `-w_u * span^2 / ${parts}`, 'hogging moment at the first interior support, end span')
+const other = (parts: string) =>
+  moment('M_other', `-w_u * span^2 / ${parts}`, 'hogging moment at the faces of other interior supports')
+const edge = (parts: string) =>
+  moment('M_edge', `-w_u * span^2 / ${parts}`, 'hogging moment at the face of the end support')
+const noEdge = moment('M_edge', '0 kN*m/m', 'no hogging moment: the end turns freely')
+
+/** Hogging moments of slabs whose clear spans are at most 10 ft: one coefficient at every support. */
+const shortHogging: readonly Step[] = [
+  first('12'),
+  when(manySpans, { yes: [other('12')] }),
+  when(freeEnd, { yes: [noEdge], no: [edge('12')] }),
+]
+
+const longHogging: readonly Step[] = [
+  when(twoSpans, { yes: [first('9')], no: [first('10')] }),
+  when(manySpans, { yes: [other('11')] }),
+  when(freeEnd, {
+    yes: [noEdge],
+    no: [when({ choice: 'end_support', is: ['spandrel beam'] }, { yes: [edge('24')], no: [edge('16')] })],
+  }),
+]
+
+/** Moments and shears of a slab over two spans or more, by the coefficients of ACI 318-19 6.5. */
+export const oneWaySlabAci318 = defineModule({
+  id: 'one-way-slab-aci-318',
+  version: '1.0.0',
+  title: 'Continuous one-way slab by ACI 318 coefficients',
+  asks: 'What moments and shears act in a slab that runs one way over two spans or more?',
+  code: 'ACI 318-19',
+  inputs: {
+    ...stripSpans('clear'),
+    ...stripLoads,
+    spans: choice({ says: 'how many spans the slab runs over', words: spanWords }),
+    end_support: choice({
+      says: 'how the outermost support holds the slab',
+      words: {
+        'turns freely': 'not cast with its support',
+        'spandrel beam': 'cast with an edge beam',
+        column: 'cast with a column; by common practice also with a wall',
+      },
+    }),
+  },
+  steps: [
+    step('w_u', 'dead_load + live_load', { says: 'factored load', unit: { SI: 'kN/m^2', US: 'psf' } }),
+    when(freeEnd, {
+      yes: [moment('M_end', 'w_u * span^2 / 11', 'sagging moment of an end span: the end turns')],
+      no: [moment('M_end', 'w_u * span^2 / 14', 'sagging moment of an end span: cast with its support')],
+    }),
+    when(manySpans, { yes: [moment('M_mid', 'w_u * span^2 / 16', 'sagging moment of an interior span')] }),
+    when(shortSpans, { says: 'no clear span is longer than 10 ft', yes: shortHogging, no: longHogging }),
+    shear('V_outer', '1.15 * w_u * span / 2', 'shear at the face of the first interior support, end span'),
+    shear('V_face', 'w_u * span / 2', 'shear at the face of every other support'),
+  ],
+  results: ['M_end', 'M_mid', 'M_first', 'M_other', 'M_edge', 'V_outer', 'V_face', 'w_u'],
+  limits: [
+    limit('shortest_span <= span', {
+      says: 'the shortest span is at most the longest',
+      advice: 'Swap the two',
+      otherwise: 'refuse',
+      on: 'shortest_span',
+    }),
+    limit('span <= 1.2 * shortest_span', {
+      says: 'the longest span is at most 1.2 times the shortest',
+      advice: 'Only neighbours are compared in the code; solve unlike spans as a continuous beam',
+      otherwise: 'refuse',
+      on: 'shortest_span',
+      source: cite('aci-318', '6.5.1'),
+    }),
+    limit('live_load / 1.6 <= 3 * dead_load / 1.2', {
+      says: 'without load factors, live load is at most three times dead load',
+      otherwise: 'refuse',
+      on: 'live_load',
+      source: cite('aci-318', '6.5.1'),
+    }),
+  ],
+  cautions: [
+    'Hogging moments are negative here, sagging ones positive.',
+    'Clear spans between faces of supports; a hogging moment may rest on the mean of its two clear spans, here the longest counts everywhere.',
+    'For uniform loads on prismatic members; moments found with these coefficients may not be redistributed (6.6.5).',
+    'The load factors taken back from the ratio of live to dead load are 1.2 and 1.6.',
+    {
+      says: 'The table has no entry for a wall: cast with one, the end is held as the wall is stiff. Design the wall for the moment it takes.',
+      when: { choice: 'end_support', is: held },
+    },
+  ],
+  second: continuousStripSecond(Object.keys(spanWords), [
+    {
+      first: 'M_first',
+      second: 'M_first_el',
+      band: 0.18,
+      says: 'the code counts on supports that hold and on redistribution; knife edges have up to 18 % more',
+      when: { formula: 'span > 10 ft' },
+    },
+    {
+      first: 'M_first',
+      second: 'M_first_el',
+      band: 0.51,
+      says: 'short slabs: the code moves up to half of the hogging moment on knife edges elsewhere',
+      when: shortSpans,
+    },
+    {
+      first: 'M_end',
+      second: 'M_end_el',
+      band: 0.25,
+      says: 'the coefficient lies between all spans loaded and the worst arrangement',
+      when: freeEnd,
+    },
+    {
+      first: 'M_end',
+      second: 'M_end_el',
+      band: 0.36,
+      says: 'cast with its support the end span sags less: the beam on supports that turn is an upper bound',
+      when: { choice: 'end_support', is: held },
+    },
+    {
+      first: 'M_mid',
+      second: 'M_mid_el',
+      band: 0.62,
+      says: 'one coefficient serves all interior spans and shares of live load',
+      when: manySpans,
+    },
+  ]),
+  sketch: continuousStripSketch({
+    edge: 'M_edge',
+    end: 'M_end',
+    first: 'M_first',
+    middle: 'M_mid',
+    other: 'M_other',
+    vEnd: 'V_face',
+    vOuter: 'V_outer',
+    vInner: 'V_face',
+  }),
+  published: oneWaySlabAci318Cases,
+  example: {
+    span: '10.5 ft',
+    shortest_span: '10 ft',
+    dead_load: '1100 psf',
+    live_load: '160 psf',
+    spans: 'three spans',
+    end_support: 'column',
+  },
+})
