@@ -75,6 +75,7 @@ export const oneWaySlabAci318 = defineModule({
     shear('V_face', 'w_u * span / 2', 'shear at the face of every other support'),
   ],
   results: ['M_end', 'M_mid', 'M_first', 'M_other', 'M_edge', 'V_outer', 'V_face', 'w_u'],
+  covers: ['analysis'],
   limits: [
     limit('shortest_span <= span', {
       says: 'the shortest span is at most the longest',

@@ -73,6 +73,7 @@ export const oneWaySlabIs456 = defineModule({
     shear('V_inner', '(0.55 * dead_load + 0.6 * live_load) * span', 'shear at the first interior support, next span'),
   ],
   results: ['M_end', 'M_mid', 'M_first', 'M_other', 'M_edge', 'V_end', 'V_outer', 'V_inner', 'w_u'],
+  covers: ['analysis'],
   limits: [
     limit('shortest_span <= span', {
       says: 'the shortest span is at most the longest',

@@ -122,6 +122,7 @@ export const oneWaySlab = defineModule({
     }),
   ],
   results: ['M_sup', 'M_span', 'x_m', 'V_left', 'V_right'],
+  covers: ['analysis'],
   limits: [],
   cautions: [
     'Hogging moments are negative here, sagging ones positive.',
