@@ -22,6 +22,7 @@ import { dcLoad } from './power/dc-load.ts'
 import { falloutDecay } from './shielding/fallout-decay.ts'
 import { gammaSlab } from './shielding/gamma-slab.ts'
 import { halvingLayers } from './shielding/halving-layers.ts'
+import { passageBends } from './shielding/passage-bends.ts'
 import { pipeStreaming } from './shielding/pipe-streaming.ts'
 import { protectionSummary } from './shielding/protection-summary.ts'
 import { roofProtection } from './shielding/roof-protection.ts'
@@ -46,6 +47,7 @@ export const catalogue: readonly Module[] = [
   gammaSlab,
   falloutDecay,
   roofProtection,
+  passageBends,
   pipeStreaming,
   protectionSummary,
   airSupply,

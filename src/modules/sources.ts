@@ -97,6 +97,11 @@ export const sources = {
       'Timoshenko, S. P. and Woinowsky-Krieger, S. (1959). Theory of plates and shells, 2nd ed. McGraw-Hill, New York.',
   },
   // shielding
+  'albedo-concrete': {
+    short: 'albedo of concrete',
+    entry:
+      'Dose albedo of ordinary concrete for each steradian, computed for this project by Monte Carlo (900 000 histories, normal incidence, directions gathered about the normal). NCRP Report 151 (2005), appendix B, from memory, agrees within 20 % at 0.25 and 0.5 MeV and within 30 % for cobalt-60.',
+  },
   'albedo-rule': {
     short: 'albedo rule',
     entry:
@@ -106,6 +111,11 @@ export const sources = {
     short: 'barrier and geometry factors',
     entry:
       'The division into a barrier factor (mass per area) and a geometry factor (extent of the source) as in NBS Monograph 42 (1962) and the civil-defence manuals built on it, TR-20 and PM-100-1 (from memory); their charts are not used.',
+  },
+  'bend-factor': {
+    short: 'one tenth for a bend',
+    entry:
+      'A right-angle turn cuts the dose to about one tenth: C. H. Kearny, Nuclear War Survival Skills, and civil-defence guidance of the United Kingdom and the United States (from memory).',
   },
   'buildup-concrete': {
     short: 'build-up in concrete',
@@ -146,6 +156,11 @@ export const sources = {
     short: 'published limits',
     entry:
       'Published figures for comparison. Factors: US national shelter programme criteria, and US planning guidance for response to a nuclear detonation, 2nd ed. 2010 (both from memory); C. H. Kearny, Nuclear War Survival Skills (quoted). Doses: EPA-400-R-92-001, Table 2-2 (quoted); 10 CFR 20.1201(a) and 10 CFR 835.208 (looked up).',
+  },
+  'solid-angle-rule': {
+    short: 'solid-angle rule',
+    entry:
+      'Solid angle of the opening over a half space, by 0.1 for the first right-angle bend and by 0.5 for each further one: US civil-defence manuals of the family of TR-20 (from memory, with low confidence; to be confirmed before use).',
   },
   // living
   'ad-621998': {

@@ -1,6 +1,7 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
 import { check, choice, length, limit, ratio, step, when } from '../words.ts'
+import { albedoAt, energyAtBend } from './albedo-table.ts'
 import { pipeStreamingCases } from './pipe-streaming-cases.ts'
 import { thin } from './slab-inputs.ts'
 
@@ -12,7 +13,7 @@ const share = (formula: string) =>
 /** What a straight or offset round pipe through a wall lets through along its axis. */
 export const pipeStreaming = defineModule({
   id: 'pipe-streaming',
-  version: '1.0.0',
+  version: '1.1.0',
   title: 'Radiation through a pipe in the wall',
   asks: 'What share of the radiation at its mouth comes through a round pipe, straight or offset?',
   inputs: {
@@ -49,13 +50,14 @@ export const pipeStreaming = defineModule({
       most: '50 m',
       optional: true,
     }),
+    energy: energyAtBend,
     albedo: ratio({
-      says: 'dose albedo for each steradian at the corner',
-      note: 'Counts only with a second leg. Concrete at 0.25 MeV: 0.032 straight on (NCRP 151, appendix B, from memory), 0.037 computed: the larger is taken',
-      symbol: 'alpha',
+      says: 'dose albedo for each steradian at the corner, where known',
+      note: 'Counts only with a second leg. Left out, it is that of concrete at the energy',
+      symbol: 'alpha_g',
       above: '0',
       most: '0.1',
-      default: '0.037',
+      optional: true,
     }),
     required_factor: ratio({ says: 'required protection factor of this path', symbol: 'P_req', least: '1' }),
   },
@@ -82,7 +84,14 @@ export const pipeStreaming = defineModule({
             says: 'wall seen from both legs at the corner',
             unit: { SI: 'm^2', US: 'ft^2' },
           }),
-          step('k_2', 'albedo * A_c / second_leg^2', {
+          when(
+            { given: 'albedo' },
+            {
+              yes: [step('alpha_c', 'albedo', { says: 'albedo at the corner, as given', symbol: 'alpha' })],
+              no: [albedoAt('alpha_c', 'energy', { says: 'albedo at the corner', symbol: 'alpha' })],
+            },
+          ),
+          step('k_2', 'alpha_c * A_c / second_leg^2', {
             says: 'share of the corner that turns into the second leg',
             source: cite('albedo-rule'),
           }),
@@ -101,6 +110,7 @@ export const pipeStreaming = defineModule({
   ],
   results: ['P', 'K_p', 'k_1'],
   covers: ['opening-shielding'],
+  drawing: ['diameter', 'run', 'second_leg'],
   limits: [
     limit('run >= 1.5 * diameter', {
       says: 'the pipe is at least three radii long',

@@ -26,8 +26,16 @@ describe('pipe-streaming', () => {
     expect(run({ run: '0.7 m' }).si('K_p')).toBeLessThan(k)
     expect(run({ diameter: '90 mm' }).si('K_p')).toBeLessThan(k)
     expect(run({ margin: '4' }).si('K_p')).toBeCloseTo(2 * k, 12)
-    // 0.037 x pi x 0.05^2 x sqrt 2 / 0.5^2, by hand
-    expect(run({ second_leg: '0.5 m' }).si('K_p') / k).toBeCloseTo((0.037 * Math.PI * 0.0025 * Math.SQRT2) / 0.25, 9)
+    // 0.0372 x pi x 0.05^2 x sqrt 2 / 0.5^2, by hand
+    expect(run({ second_leg: '0.5 m' }).si('K_p') / k).toBeCloseTo((0.0372 * Math.PI * 0.0025 * Math.SQRT2) / 0.25, 9)
+  })
+
+  it('pipe-streaming: the albedo is that of concrete at the energy, or the one given', () => {
+    const second_leg = '0.5 m'
+    expect(run({ second_leg }).si('alpha_c')).toBe(0.0372)
+    expect(run({ second_leg, energy: '0.662 MeV' }).si('alpha_c')).toBe(0.0165)
+    expect(run({ second_leg, albedo: '0.02' }).si('alpha_c')).toBe(0.02)
+    expect(run({ energy: '2 MeV' }).has('alpha_c')).toBe(false)
   })
 
   it('pipe-streaming: an offset of a diameter lets no straight line pass', () => {
@@ -51,6 +59,8 @@ describe('pipe-streaming', () => {
     ['margin', '101'],
     ['albedo', '0'],
     ['albedo', '0.11'],
+    ['energy', '0.24 MeV'],
+    ['energy', '2.1 MeV'],
     ['second_leg', '0 m'],
     ['second_leg', '50.1 m'],
     ['required_factor', '0.9'],
