@@ -1,3 +1,6 @@
+import { barChoiceAci318 } from './concrete/bar-choice-aci-318.ts'
+import { barChoiceEn1992 } from './concrete/bar-choice-en-1992.ts'
+import { barChoiceIs456 } from './concrete/bar-choice-is-456.ts'
 import { flexureIs456 } from './concrete/flexure-is-456.ts'
 import { oneWaySlab } from './concrete/one-way-slab.ts'
 import { oneWaySlabAci318 } from './concrete/one-way-slab-aci-318.ts'
@@ -43,6 +46,9 @@ export const catalogue: readonly Module[] = [
   oneWaySlabAci318,
   wallStrip,
   flexureIs456,
+  barChoiceIs456,
+  barChoiceAci318,
+  barChoiceEn1992,
   halvingLayers,
   gammaSlab,
   falloutDecay,

@@ -87,6 +87,35 @@ export const sources = {
     entry:
       'EN 1991-1-1:2002. Eurocode 1: Actions on structures, part 1-1: densities, self-weight, imposed loads for buildings. CEN, Brussels.',
   },
+  'aci-347': {
+    short: 'ACI 347R',
+    entry:
+      'ACI 347R-14. Guide to formwork for concrete. American Concrete Institute, Farmington Hills. From memory, with the scope and the minimum loads read in reprints.',
+  },
+  'astm-a615': {
+    short: 'ASTM A615',
+    entry:
+      'ASTM A615/A615M. Deformed and plain carbon-steel bars for concrete reinforcement. ASTM International, West Conshohocken.',
+  },
+  'bs-4449': {
+    short: 'BS 4449',
+    entry: 'BS 4449:2005. Steel for the reinforcement of concrete: weldable reinforcing steel. BSI, London.',
+  },
+  'bs-8666': {
+    short: 'BS 8666',
+    entry:
+      'BS 8666:2005. Scheduling, dimensioning, bending and cutting of steel reinforcement for concrete. BSI, London. Read in reprints of its tables.',
+  },
+  'ciria-108': {
+    short: 'CIRIA 108',
+    entry:
+      'Clear, C. A. and Harrison, T. A. (1985). Concrete pressure on formwork. CIRIA Report 108, Construction Industry Research and Information Association, London.',
+  },
+  'en-1992-1-1': {
+    short: 'EN 1992-1-1',
+    entry:
+      'EN 1992-1-1:2004. Eurocode 2: Design of concrete structures, part 1-1: general rules and rules for buildings. CEN, Brussels. Recommended values.',
+  },
   johansen: {
     short: 'Johansen',
     entry: 'Johansen, K. W. (1962). Yield-line theory. Cement and Concrete Association, London.',

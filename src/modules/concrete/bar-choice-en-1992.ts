@@ -1,0 +1,176 @@
+import { defineModule, type PublishedCase, type Step } from '../module.ts'
+import { cite } from '../sources.ts'
+import { check, choice, quantity, step, when } from '../words.ts'
+import {
+  barChoiceCautions,
+  barChoiceInputs,
+  barChoiceLimits,
+  barChoiceResults,
+  barChoiceSteps,
+  checkMost,
+  depthOf,
+  mostSpacing,
+} from './bar-choice-parts.ts'
+import { drawBarChoice } from './bar-choice-sketch.ts'
+import { steelPerWidth, strength } from './bar-steps.ts'
+
+const en = (at: string) => cite('en-1992-1-1', at)
+const isWall = { choice: 'member', is: ['wall, vertical', 'wall, horizontal'] }
+const leastAtFace = (formula: string, at: string): Step =>
+  step('A_min', formula, { says: 'least steel at each face', unit: steelPerWidth, source: en(at) })
+
+const least: readonly Step[] = [
+  when(
+    { choice: 'member', is: ['wall, vertical'] },
+    {
+      yes: [leastAtFace('0.002 * thickness / 2', '9.6.2(1), (2)')],
+      no: [
+        when(
+          { choice: 'member', is: ['wall, horizontal'] },
+          {
+            yes: [leastAtFace('0.001 * thickness / 2', '9.6.3(1)')],
+            no: [
+              step('f_ctm', '0.30 * (f_ck / (1 MPa))^(2 / 3) * (1 MPa)', {
+                says: 'mean tensile strength of the concrete',
+                unit: strength,
+                source: en('Table 3.1'),
+              }),
+              step('rho_min', 'max(0.26 * f_ctm / f_yk, 0.0013)', {
+                says: 'least steel over the effective section',
+                unit: { SI: 'percent', US: 'percent' },
+                source: en('Eq. 9.1N'),
+              }),
+              step('A_min', 'rho_min * d', { says: 'least steel', unit: steelPerWidth, source: en('9.3.1.1(1)') }),
+            ],
+          },
+        ),
+      ],
+    },
+  ),
+]
+
+const spacingFor = (member: string, formula: string, at: string, no: readonly Step[]): Step =>
+  when({ choice: 'member', is: [member] }, { yes: [mostSpacing(formula, en(at))], no })
+
+const most: readonly Step[] = [
+  spacingFor('slab, main', 'min(3 * thickness, 400 mm)', '9.3.1.1(3)', [
+    spacingFor('slab, main, at the largest moment', 'min(2 * thickness, 250 mm)', '9.3.1.1(3)', [
+      spacingFor('slab, secondary', 'min(3.5 * thickness, 450 mm)', '9.3.1.1(3)', [
+        spacingFor('wall, vertical', 'min(3 * thickness, 400 mm)', '9.6.2(3)', [mostSpacing('400 mm', en('9.6.3(2)'))]),
+      ]),
+    ]),
+  ]),
+  checkMost(en('9.3.1.1(3), 9.6.2(3), 9.6.3(2)')),
+  when(isWall, {
+    yes: [
+      check('steel_most', 'A_s <= 0.04 * thickness / 2', {
+        says: 'steel at a face against half the most that a wall may have',
+        source: en('9.6.2(1)'),
+      }),
+    ],
+    no: [
+      check('steel_most', 'A_s <= 0.04 * thickness', {
+        says: 'steel against the most that a slab may have',
+        source: en('9.2.1.1(3)'),
+      }),
+    ],
+  }),
+]
+
+const leastRatio = (id: string, f_ck: string, printed: string): PublishedCase => ({
+  id,
+  source: 'The Concrete Centre, design aids to Eurocode 2, table 6: least steel of slabs',
+  status: 'looked up',
+  says: '`0.26 * f_ctm / f_yk`, `f_yk` 500 MPa; the table is rounded down',
+  inputs: { ...barChoiceEn1992Example, f_ck, f_yk: '500 MPa' },
+  answers: { rho_min: printed },
+  tolerance: { units: 1 },
+})
+
+const barChoiceEn1992Example = {
+  member: 'slab, main',
+  required_area: '640 mm^2/m',
+  bar_size: '12 mm',
+  spacing: '150 mm',
+  cover: '40 mm',
+  aggregate: '20 mm',
+  thickness: '250 mm',
+  f_ck: '30 MPa',
+  f_yk: '500 MPa',
+}
+
+/** Bar and spacing for a required area by EN 1992-1-1: least and most steel, largest spacing, clear distance. */
+export const barChoiceEn1992 = defineModule({
+  id: 'bar-choice-en-1992',
+  version: '1.0.0',
+  title: 'Bar and spacing by EN 1992-1-1',
+  asks: 'Do these bars at this spacing give the steel that is needed, and keep the rules of EN 1992-1-1?',
+  code: 'EN 1992-1-1',
+  inputs: {
+    member: choice({
+      says: 'what the bars are',
+      words: {
+        'slab, main': 'bars that carry the bending of a slab, raft or bent wall',
+        'slab, main, at the largest moment': 'the same, where the moment is largest or a point load stands',
+        'slab, secondary': 'bars across them',
+        'wall, vertical': 'upright bars of a wall with a layer at each face',
+        'wall, horizontal': 'level bars of a wall with a layer at each face',
+      },
+    }),
+    ...barChoiceInputs,
+    thickness: depthOf('h'),
+    f_ck: quantity('stress', {
+      says: 'characteristic cylinder strength of the concrete',
+      unit: strength,
+      least: '12 MPa',
+      most: '50 MPa',
+      source: en('Table 3.1'),
+    }),
+    f_yk: quantity('stress', {
+      says: 'characteristic yield strength of the bars',
+      unit: strength,
+      least: '400 MPa',
+      most: '600 MPa',
+      source: en('3.2.2(3)'),
+    }),
+  },
+  steps: barChoiceSteps({
+    least,
+    most,
+    area: en('9.3.1.1(1), 9.6.2, 9.6.3'),
+    clear: { formula: 'max(phi, aggregate + 5 mm, 20 mm)', source: en('8.2(2)') },
+  }),
+  results: [...barChoiceResults],
+  covers: ['detailing'],
+  drawing: ['thickness', 'cover', 'bar_size', 'spacing'],
+  limits: barChoiceLimits,
+  cautions: [
+    ...barChoiceCautions,
+    'Secondary bars of a slab are also at least a fifth of the main ones, and level bars of a wall a quarter of the upright ones: enter that as the steel needed. The least steel of 9.2.1.1 is here asked of both directions of a slab.',
+    'The values are those recommended by the standard: a National Annex may set others.',
+  ],
+  sketch: drawBarChoice,
+  published: [
+    leastRatio('bar-1a', '25 MPa', '0.13 percent'),
+    leastRatio('bar-1b', '30 MPa', '0.15 percent'),
+    leastRatio('bar-1c', '40 MPa', '0.18 percent'),
+    leastRatio('bar-1d', '50 MPa', '0.21 percent'),
+    {
+      id: 'bar-2a',
+      source: 'tables of bar areas, 12 mm at 150 mm',
+      status: 'looked up',
+      says: 'area per metre',
+      inputs: { ...barChoiceEn1992Example },
+      answers: { A_s: '754 mm^2/m' },
+    },
+    {
+      id: 'bar-2b',
+      source: 'tables of bar areas, 10 mm at 200 mm',
+      status: 'looked up',
+      says: 'area per metre',
+      inputs: { ...barChoiceEn1992Example, bar_size: '10 mm', spacing: '200 mm' },
+      answers: { A_s: '393 mm^2/m' },
+    },
+  ],
+  example: barChoiceEn1992Example,
+})
