@@ -2,6 +2,7 @@ import { barChoiceAci318 } from './concrete/bar-choice-aci-318.ts'
 import { barChoiceEn1992 } from './concrete/bar-choice-en-1992.ts'
 import { barChoiceIs456 } from './concrete/bar-choice-is-456.ts'
 import { flexureIs456 } from './concrete/flexure-is-456.ts'
+import { oneWayShearIs456 } from './concrete/one-way-shear-is-456.ts'
 import { oneWaySlab } from './concrete/one-way-slab.ts'
 import { oneWaySlabAci318 } from './concrete/one-way-slab-aci-318.ts'
 import { oneWaySlabIs456 } from './concrete/one-way-slab-is-456.ts'
@@ -49,6 +50,7 @@ export const catalogue: readonly Module[] = [
   barChoiceIs456,
   barChoiceAci318,
   barChoiceEn1992,
+  oneWayShearIs456,
   halvingLayers,
   gammaSlab,
   falloutDecay,

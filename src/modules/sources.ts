@@ -120,6 +120,11 @@ export const sources = {
     short: 'Johansen',
     entry: 'Johansen, K. W. (1962). Yield-line theory. Cement and Concrete Association, London.',
   },
+  'sp-24': {
+    short: 'SP 24',
+    entry:
+      'SP 24:1983. Explanatory handbook on IS 456. Bureau of Indian Standards, New Delhi. Its formulas as printed in public design sheets.',
+  },
   timoshenko: {
     short: 'Timoshenko',
     entry:
