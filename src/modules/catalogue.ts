@@ -18,6 +18,7 @@ import { levels } from './ground/levels.ts'
 import { soilStress } from './ground/soil-stress.ts'
 import { airSupply } from './living/air-supply.ts'
 import { ductLoss } from './living/duct-loss.ts'
+import { waterStore } from './living/water-store.ts'
 import type { Module } from './module.ts'
 import { batteryBank } from './power/battery-bank.ts'
 import { cableDrop } from './power/cable-drop.ts'
@@ -60,6 +61,7 @@ export const catalogue: readonly Module[] = [
   protectionSummary,
   airSupply,
   ductLoss,
+  waterStore,
   dcLoad,
   batteryBank,
   cableDrop,

@@ -249,6 +249,11 @@ export const sources = {
     entry:
       'Technische Weisungen für den Pflicht-Schutzraumbau (TWP): technical directives for private shelters. Federal Office for Civil Protection, Bern.',
   },
+  'water-rates': {
+    short: 'water guidance',
+    entry:
+      'Published rates of water. US household: one gallon for each person and day, vessels filled at home renewed every six months (local authorities after FEMA and the Red Cross). Sphere: The Sphere Project (2011), Humanitarian Charter and Minimum Standards in Humanitarian Response, water supply standard 1.',
+  },
   // power
   'iec-60228': {
     short: 'IEC 60228',

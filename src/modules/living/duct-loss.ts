@@ -16,6 +16,8 @@ export const ductLoss = defineModule({
   steps: ductLossSteps,
   results: ['dp_all', 'p_room', 'P_air', 'P_el', 'I_el', 'P_hand', 'dp_ducts', 'dp_f'],
   covers: ['ducts'],
+  drawing: ['flow', 'dp_all', 'valve'],
+  schedule: { title: 'Ducts', list: 'ducts', columns: ['duct', 'bore', 'run', 'bends'] },
   limits: [
     limit('max(ducts.roughness) <= 0.05 * min(ducts.bore)', {
       says: 'the walls are smooth beside the bores, at most 0.05 of them',
