@@ -12,6 +12,7 @@ import { twoWaySlab } from './concrete/two-way-slab.ts'
 import { wallStrip } from './concrete/wall-strip.ts'
 import { batteredPit } from './ground/battered-pit.ts'
 import { bearingEn1997 } from './ground/bearing-en-1997.ts'
+import { bearingTerzaghi } from './ground/bearing-terzaghi.ts'
 import { earthPressure } from './ground/earth-pressure.ts'
 import { flotation } from './ground/flotation.ts'
 import { levels } from './ground/levels.ts'
@@ -40,6 +41,7 @@ export const catalogue: readonly Module[] = [
   earthPressure,
   flotation,
   bearingEn1997,
+  bearingTerzaghi,
   roofLoad,
   raftReaction,
   twoWaySlab,

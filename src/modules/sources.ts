@@ -52,6 +52,11 @@ export const sources = {
     short: 'Jaky',
     entry: 'Jaky, J. (1944). The coefficient of earth pressure at rest. Society of Hungarian Architects and Engineers.',
   },
+  kumbhojkar: {
+    short: 'Kumbhojkar',
+    entry:
+      'Kumbhojkar, A. S. (1993). Numerical evaluation of Terzaghi’s N-gamma. Journal of Geotechnical Engineering, ASCE, 119(3), 598-607; the factors as reprinted in B. M. Das, Principles of Foundation Engineering.',
+  },
   'mayne-kulhawy': {
     short: 'Mayne and Kulhawy',
     entry:
@@ -80,6 +85,10 @@ export const sources = {
   skempton: {
     short: 'Skempton',
     entry: 'Skempton, A. W. (1951). The bearing capacity of clays. Building Research Congress, London, 180-189.',
+  },
+  'terzaghi-1943': {
+    short: 'Terzaghi',
+    entry: 'Terzaghi, K. (1943). Theoretical Soil Mechanics. Wiley, New York.',
   },
   // concrete
   'en-1991-1-1': {
