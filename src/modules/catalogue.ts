@@ -1,6 +1,8 @@
 import { barChoiceAci318 } from './concrete/bar-choice-aci-318.ts'
 import { barChoiceEn1992 } from './concrete/bar-choice-en-1992.ts'
 import { barChoiceIs456 } from './concrete/bar-choice-is-456.ts'
+import { crackWidthEn1992 } from './concrete/crack-width-en-1992.ts'
+import { crackWidthIs456 } from './concrete/crack-width-is-456.ts'
 import { flexureIs456 } from './concrete/flexure-is-456.ts'
 import { oneWayShearIs456 } from './concrete/one-way-shear-is-456.ts'
 import { oneWaySlab } from './concrete/one-way-slab.ts'
@@ -54,6 +56,8 @@ export const catalogue: readonly Module[] = [
   barChoiceAci318,
   barChoiceEn1992,
   oneWayShearIs456,
+  crackWidthIs456,
+  crackWidthEn1992,
   halvingLayers,
   gammaSlab,
   falloutDecay,

@@ -1,0 +1,169 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { crackWidthEn1992 } from '../../../src/modules/concrete/crack-width-en-1992.ts'
+import { crackWidthIs456 } from '../../../src/modules/concrete/crack-width-is-456.ts'
+import type { Module } from '../../../src/modules/module.ts'
+import { runModule } from '../run-module.ts'
+
+type More = Readonly<Record<string, string>>
+const runs =
+  (module: Module) =>
+  (more: More = {}) =>
+    runModule(module, { ...module.example, ...more })
+const [en, is] = [runs(crackWidthEn1992), runs(crackWidthIs456)]
+const mm = (millimetres: number) => `${millimetres} mm`
+const refusals = (ran: ReturnType<typeof en>) => ran.errors.map(({ rule }) => rule)
+
+describe.each([
+  ['crack-width-en-1992', crackWidthEn1992, 'w_k', 'sigma_s'],
+  ['crack-width-is-456', crackWidthIs456, 'w_cr', 'f_s'],
+] as const)('%s', (id, module, width, stress) => {
+  const run = runs(module)
+
+  it.each(['SI', 'US'] as const)(`${id}: the example evaluates without a message, in %s`, units => {
+    expect(runModule(module, module.example, { units }).diagnostics).toEqual([])
+  })
+
+  // Equilibrium and plane strains of the cracked section, worked from the strains.
+  it(`${id}: the forces of the cracked section balance, and their moment is the moment given`, () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 180, max: 600 }),
+        fc.integer({ min: 90, max: 300 }),
+        fc.constantFrom(10, 12, 16, 20),
+        fc.integer({ min: 5, max: 25 }),
+        (thickness, spacing, phi, moment) => {
+          const ran = run({
+            thickness: mm(thickness),
+            spacing: mm(spacing),
+            bar_size: mm(phi),
+            moment: `${moment} kN*m/m`,
+          })
+          fc.pre(ran.errors.length === 0)
+          const [x, d, tension] = [ran.si('x'), ran.si('d'), ran.si('A_s') * ran.si(stress)]
+          const E = id === 'crack-width-is-456' ? ran.si('E_c') / 2 : ran.si('E_c_eff')
+          const compression = (((ran.si(stress) / 200e9) * x) / (d - x)) * E * (x / 2)
+          expect(compression / tension).toBeCloseTo(1, 8)
+          expect((tension * (d - x / 3)) / (moment * 1000)).toBeCloseTo(1, 8)
+        },
+      ),
+      { numRuns: 20 },
+    )
+  })
+
+  it(`${id}: wider spacing and more moment never narrow the crack`, () => {
+    const at = (more: More) => run(more).si(width)
+    expect(at({ spacing: '200 mm' })).toBeGreaterThan(at({ spacing: '150 mm' }))
+    expect(at({ spacing: '150 mm' })).toBeGreaterThan(at({ spacing: '100 mm' }))
+    expect(at({ moment: '40 kN*m/m' })).toBeGreaterThan(at({ moment: '35 kN*m/m' }))
+    expect(at({ moment: '-40 kN*m/m' })).toBe(at({ moment: '40 kN*m/m' }))
+  })
+
+  it(`${id}: more cover in the same effective depth never narrows the crack`, () => {
+    const at = (cover: number) => run({ cover: mm(cover), thickness: mm(250 + cover) }).si(width)
+    for (const cover of [30, 40, 50, 60]) expect(at(cover + 10)).toBeGreaterThan(at(cover))
+  })
+
+  it(`${id}: no moment, no crack`, () => {
+    expect(run({ moment: '0 kN*m/m' }).si(width)).toBe(0)
+  })
+
+  it(`${id}: bars that touch and a cover without depth are refused`, () => {
+    expect(refusals(run({ spacing: '20 mm', bar_size: '20 mm' }))).toEqual(['limit-exceeded'])
+    expect(refusals(run({ cover: '250 mm', thickness: '255 mm' }))).toContain('limit-exceeded')
+    expect(refusals(run({ cover: '9 mm' }))).toEqual(['value-outside-range'])
+  })
+
+  it(`${id}: a cover beyond half the thickness is a warning`, () => {
+    const kept = (cover: string) =>
+      run({ cover, thickness: '200 mm', bar_size: '20 mm', moment: '10 kN*m/m' }).limits[1]?.kept
+    expect([kept('90 mm'), kept('91 mm')]).toEqual([true, false])
+  })
+})
+
+describe('crack-width-en-1992', () => {
+  it('crack-width-en-1992: the width is satisfied up to the limit', () => {
+    const w = en().si('w_k')
+    expect(en({ w_max: `${w} m` }).satisfied('width_kept')).toBe(true)
+    expect(en({ w_max: `${w * 0.999} m` }).satisfied('width_kept')).toBe(false)
+  })
+
+  it('crack-width-en-1992: short loads stiffen more, and the least strain is 0.6 of the bare one', () => {
+    const heavy = { moment: '120 kN*m/m', thickness: '350 mm', bar_size: '20 mm', spacing: '125 mm', cover: '50 mm' }
+    const [long, short] = [en(heavy), en({ ...heavy, duration: 'short' })]
+    expect(short.si('eps_m')).toBeLessThan(long.si('eps_m'))
+    expect(short.si('sigma_ct') / long.si('sigma_ct')).toBeCloseTo(1.5, 9)
+    expect(en().si('eps_m')).toBeCloseTo((0.6 * en().si('sigma_s')) / 200e9, 15)
+  })
+
+  it('crack-width-en-1992: bars beyond five times cover and half a bar do not share the cracking', () => {
+    const close = en({ spacing: '205 mm', moment: '15 kN*m/m' })
+    const wide = en({ spacing: '206 mm', moment: '15 kN*m/m' })
+    expect(close.si('s_r_max')).toBeCloseTo(3.4 * 0.035 + (0.17 * 0.012) / close.si('rho_eff'), 9)
+    expect(wide.si('s_r_max')).toBeCloseTo(1.3 * (0.25 - wide.si('x')), 9)
+  })
+
+  it.each([
+    ['100 mm', 'h/2', { cover: '35 mm' }, 0.05],
+    ['1000 mm', '2.5 (h - d)', { cover: '35 mm' }, 2.5 * 0.041],
+  ])('crack-width-en-1992: effective depth of %s is %s where that is least', (thickness, _says, more, most) => {
+    const ran = en({ thickness, ...more, moment: '1 kN*m/m' })
+    expect(ran.si('h_c')).toBeLessThanOrEqual(most + 1e-12)
+    expect(ran.si('h_c')).toBeCloseTo(Math.min(most, (ran.si('thickness') - ran.si('x')) / 3), 12)
+  })
+
+  it('crack-width-en-1992: steel beyond 0.8 of yield is a warning, beyond yield a refusal', () => {
+    const per = en().si('sigma_s') / 30
+    const at = (stress: number) => en({ moment: `${(stress * 1e6) / per} kN*m/m` })
+    const warned = (stress: number) => at(stress).limits.find(({ says }) => says.includes('0.8'))?.kept
+    expect([warned(399.9), warned(400.1)]).toEqual([true, false])
+    expect(at(499.9).errors).toEqual([])
+    expect(refusals(at(500.1))).toEqual(['limit-exceeded'])
+  })
+
+  it.each([
+    [{ E_cm: '19.9 GPa' }],
+    [{ E_cm: '45.1 GPa' }],
+    [{ creep: '5.1' }],
+    [{ f_ct_eff: '0 MPa' }],
+    [{ f_yk: '399 MPa' }],
+    [{ w_max: '0 mm' }],
+  ])('crack-width-en-1992: refuses %j', more => {
+    expect(refusals(en(more))).toEqual(['value-outside-range'])
+  })
+})
+
+describe('crack-width-is-456', () => {
+  it.each([
+    ['sheltered', 0.3],
+    ['soil or water', 0.2],
+    ['severe', 0.1],
+  ])('crack-width-is-456: %s allows %d mm', (exposure, width) => {
+    const ran = is({ exposure })
+    expect(ran.si('w_max') * 1000).toBeCloseTo(width, 12)
+    expect(ran.satisfied('width_kept')).toBe(ran.si('w_cr') * 1000 <= width)
+  })
+
+  it('crack-width-is-456: both sides of the check', () => {
+    expect(is({ moment: '60 kN*m/m' }).satisfied('width_kept')).toBe(true)
+    expect(is({ moment: '66 kN*m/m' }).satisfied('width_kept')).toBe(false)
+  })
+
+  it('crack-width-is-456: a small moment leaves the section uncracked', () => {
+    const ran = is({ moment: '10 kN*m/m' })
+    expect(ran.si('eps_1')).toBeLessThan(ran.si('eps_ct'))
+    expect(ran.si('w_cr')).toBe(0)
+  })
+
+  it('crack-width-is-456: steel beyond 0.8 of its strength is refused', () => {
+    const per = is().si('f_s') / 45
+    const at = (stress: number) => is({ moment: `${(stress * 1e6) / per} kN*m/m` })
+    expect(at(399.9).errors).toEqual([])
+    expect(refusals(at(400.1))).toEqual(['limit-exceeded'])
+    expect(refusals(is({ moment: `${200.5e6 / per} kN*m/m`, steel: 'Fe 250' }))).toEqual(['limit-exceeded'])
+  })
+
+  it.each([['19.9 MPa'], ['55.1 MPa']])('crack-width-is-456: refuses f_ck of %s', f_ck => {
+    expect(refusals(is({ f_ck }))).toEqual(['value-outside-range'])
+  })
+})
