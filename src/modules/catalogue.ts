@@ -4,6 +4,8 @@ import { barChoiceIs456 } from './concrete/bar-choice-is-456.ts'
 import { crackWidthEn1992 } from './concrete/crack-width-en-1992.ts'
 import { crackWidthIs456 } from './concrete/crack-width-is-456.ts'
 import { flexureIs456 } from './concrete/flexure-is-456.ts'
+import { oneWayShearAci318 } from './concrete/one-way-shear-aci-318.ts'
+import { oneWayShearEn1992 } from './concrete/one-way-shear-en-1992.ts'
 import { oneWayShearIs456 } from './concrete/one-way-shear-is-456.ts'
 import { oneWaySlab } from './concrete/one-way-slab.ts'
 import { oneWaySlabAci318 } from './concrete/one-way-slab-aci-318.ts'
@@ -58,6 +60,8 @@ export const catalogue: readonly Module[] = [
   oneWayShearIs456,
   crackWidthIs456,
   crackWidthEn1992,
+  oneWayShearAci318,
+  oneWayShearEn1992,
   halvingLayers,
   gammaSlab,
   falloutDecay,

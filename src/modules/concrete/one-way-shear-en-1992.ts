@@ -1,0 +1,137 @@
+import { defineModule, type PublishedCase } from '../module.ts'
+import { cite } from '../sources.ts'
+import { check, limit, quantity, ratio, step } from '../words.ts'
+import { shearCautions, shearInputs } from './shear-inputs.ts'
+
+const stress = { SI: 'MPa', US: 'psi' }
+const clause = (at: string) => cite('en-1992-1-1', at)
+
+const ofTable7 = (depth: string, steel: string, printed: string): PublishedCase => ({
+  id: `shear-${depth}-${steel}`.replaceAll(' ', ''),
+  source: 'The Concrete Centre, How to design concrete structures using Eurocode 2, table 7, 30 MPa',
+  status: 'looked up',
+  says: `effective depth ${depth}, steel ${steel}`,
+  inputs: {
+    shear: '80 kN/m',
+    thickness: `1.2 * ${depth}`,
+    effective_depth: depth,
+    steel_ratio: steel,
+    f_ck: '30 MPa',
+  },
+  answers: { v_Rd_c: printed },
+})
+
+/** Whether a slab or wall needs shear steel, by EN 1992-1-1 6.2.2. */
+export const oneWayShearEn1992 = defineModule({
+  id: 'one-way-shear-en-1992',
+  version: '1.0.0',
+  title: 'One-way shear by EN 1992',
+  asks: 'Does this slab or wall carry its shear without shear steel?',
+  code: 'EN 1992-1-1',
+  inputs: {
+    ...shearInputs({ shear: 'V_Ed', thickness: 'h', ratio: 'rho_l', thrust: 'N_Ed' }),
+    f_ck: quantity('stress', {
+      says: 'characteristic cylinder strength of the concrete at 28 days',
+      unit: stress,
+      least: '12 MPa',
+      most: '90 MPa',
+      source: clause('Table 3.1'),
+    }),
+    gamma_c: ratio({
+      says: 'partial factor of concrete',
+      symbol: 'gamma_C',
+      least: '1',
+      most: '1.5',
+      default: '1.5',
+      source: clause('Table 2.1N'),
+    }),
+    alpha_cc: ratio({
+      says: 'factor for long-term strength',
+      note: '1 is recommended; national annexes take down to 0.85',
+      symbol: 'alpha_cc',
+      least: '0.8',
+      most: '1',
+      default: '1',
+      source: clause('3.1.6(1)'),
+    }),
+  },
+  steps: [
+    step('f_cd', 'alpha_cc * f_ck / gamma_c', {
+      says: 'design strength of the concrete',
+      unit: stress,
+      source: clause('3.15'),
+    }),
+    step('k_d', 'min(1 + sqrt(200 mm / effective_depth), 2)', {
+      says: 'factor for the size of the member',
+      symbol: 'k',
+      source: clause('6.2.2(1)'),
+    }),
+    step('rho_c', 'min(steel_ratio, 0.02)', { says: 'steel that counts', source: clause('6.2.2(1)') }),
+    step('v_steel', '0.18 / gamma_c * k_d * cbrt(100 * rho_c * f_ck / (1 MPa)) * (1 MPa)', {
+      says: 'shear stress by the steel in tension',
+      symbol: 'v_rho',
+      unit: stress,
+      source: clause('6.2a'),
+    }),
+    step('v_min', '0.035 * sqrt(k_d^3 * f_ck / (1 MPa)) * (1 MPa)', {
+      says: 'least shear stress',
+      unit: stress,
+      source: clause('6.3N'),
+    }),
+    step('sigma_cp', 'min(thrust / thickness, 0.2 * f_cd)', {
+      says: 'stress of the thrust that counts',
+      unit: stress,
+      source: clause('6.2.2(1)'),
+    }),
+    step('v_Rd_c', 'max(v_steel, v_min) + 0.15 * sigma_cp', {
+      says: 'shear stress that concrete without shear steel carries',
+      unit: stress,
+      source: clause('6.2.2(1)'),
+    }),
+    step('V_Rd_c', 'v_Rd_c * effective_depth', {
+      says: 'shear carried without shear steel',
+      unit: { SI: 'kN/m', US: 'plf' },
+      source: clause('6.2.2(1)'),
+    }),
+    check('no_links', 'abs(shear) <= V_Rd_c', {
+      says: 'the section needs no shear steel',
+      source: clause('6.2.1(3)'),
+    }),
+    step('nu', '0.6 * (1 - f_ck / (250 MPa))', { says: 'factor for cracked concrete', source: clause('6.6N') }),
+    check('crushing', 'abs(shear) <= 0.5 * effective_depth * nu * f_cd', {
+      says: 'the concrete does not crush beside a support',
+      source: clause('6.2.2(6)'),
+    }),
+  ],
+  results: ['V_Rd_c', 'v_Rd_c', 'v_min', 'k_d'],
+  covers: ['shear'],
+  limits: [
+    limit('effective_depth < thickness', {
+      says: 'the effective depth is less than the overall depth',
+      otherwise: 'refuse',
+      on: 'effective_depth',
+    }),
+  ],
+  cautions: [
+    ...shearCautions,
+    'The strength is that of cylinders. The constants 0.18, 0.035 and 0.15 are the recommended ones: see the national annex.',
+    {
+      says: 'The least stress governs: it rests on the strength of the concrete alone, so least steel must still be there.',
+      when: { formula: 'v_min > v_steel' },
+    },
+  ],
+  published: [
+    ofTable7('200 mm', '0.25 percent', '0.54 MPa'),
+    ofTable7('200 mm', '0.5 percent', '0.59 MPa'),
+    ofTable7('200 mm', '1 percent', '0.75 MPa'),
+    ofTable7('300 mm', '1 percent', '0.68 MPa'),
+    ofTable7('750 mm', '2 percent', '0.71 MPa'),
+  ],
+  example: {
+    shear: '82 kN/m',
+    thickness: '250 mm',
+    effective_depth: '204 mm',
+    steel_ratio: '0.37 percent',
+    f_ck: '30 MPa',
+  },
+})
