@@ -76,6 +76,7 @@ const homes: Readonly<Record<string, readonly string[]>> = {
   'fastest-levenshtein': ['diagnostic'],
   'pure-rand': ['study'],
   commander: ['command'],
+  'csv-stringify': ['command'],
   diff: ['command'],
   'pdfjs-dist': ['sheets/pdf'],
   picocolors: ['command'],

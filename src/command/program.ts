@@ -3,6 +3,7 @@ import type { CompareOptions } from './compare.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import type { IssueOptions } from './issue-options.ts'
 import type { ProveOptions } from './prove.ts'
+import type { SchedulesOptions } from './schedules.ts'
 import type { Surroundings } from './surroundings.ts'
 import type { TickOptions } from './tick.ts'
 import type { TraceOptions } from './trace-options.ts'
@@ -91,6 +92,17 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     .addHelpText('after', '\nExample: undercroft results shelter/shelter.md --format table')
     .action(async (file: string, options: { format: 'json' | 'table' }) =>
       done(await (await import('./results.ts')).results(around, file, options)),
+    )
+
+  program
+    .command('schedules')
+    .argument('<file>', 'a notebook; - reads standard input')
+    .argument('[name]', 'one of them, to standard output; left out, they are listed')
+    .option('--out <folder>', 'write each to a file of this folder')
+    .description('values for the drawings, and schedules of stores, bars and quantities, as CSV')
+    .addHelpText('after', '\nExample: undercroft schedules shelter/shelter.md drawing')
+    .action(async (file: string, name: string | undefined, options: SchedulesOptions) =>
+      done(await (await import('./schedules.ts')).schedules(around, { file, name }, options)),
     )
 
   program

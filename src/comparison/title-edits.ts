@@ -1,4 +1,4 @@
-import type { Notebook, TitleBlock } from '../notebook/types.ts'
+import type { Notebook, Requirement, TitleBlock, Written } from '../notebook/types.ts'
 import type { Edit } from './edit.ts'
 
 const keys: readonly (readonly [string, keyof TitleBlock])[] = [
@@ -36,8 +36,28 @@ export function titleEdits(old: Notebook, now: Notebook): Edit[] {
   const references = [...cited].flatMap(key =>
     edit(`reference ${key}`, old.title.references.get(key), now.title.references.get(key)),
   )
-  return [...plain, ...revisions, ...references]
+  return [...plain, ...revisions, ...references, ...scopeEdits(old, now)]
 }
+
+/** Lines of the design basis and of the coverage ledger, by what they are about. */
+function scopeEdits(old: Notebook, now: Notebook): Edit[] {
+  const sides = [old, now].map(({ title }) => ({
+    'design basis': new Map(title.designBasis.map(line => [line.what.text, basisText(line)])),
+    coverage: new Map(title.coverage.map(({ key, by, reason }) => [key.text, reason || `by ${texts(by)}`])),
+  }))
+  const [before, after] = sides
+  if (!before || !after) return []
+  return (['design basis', 'coverage'] as const).flatMap(part =>
+    [...new Set([...after[part].keys(), ...before[part].keys()])].flatMap(key =>
+      edit(`${part}: ${key}`, before[part].get(key), after[part].get(key)),
+    ),
+  )
+}
+
+const texts = (names: readonly Written[]): string => names.map(({ text }) => text).join(', ')
+
+const basisText = ({ value, shownBy }: Requirement): string =>
+  [value?.text, shownBy.length > 0 ? `shown by ${texts(shownBy)}` : ''].filter(Boolean).join(', ')
 
 const byKey = (...lists: readonly (readonly { readonly mark: string }[])[]): string[] => [
   ...new Set(lists.flat().map(({ mark }) => mark)),

@@ -42,6 +42,8 @@ export function calcNotebook(module: Module, inputs: Readonly<Record<string, Cas
       paper: 'A4',
       codes: [],
       ranges: [],
+      designBasis: [],
+      coverage: [],
       revisions: [],
       references: new Map(),
     },

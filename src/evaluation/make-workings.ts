@@ -5,6 +5,9 @@ import { blockAnchor, numberLines } from './anchors.ts'
 import { answerMentions } from './answer-mentions.ts'
 import { linesOf } from './block-lines.ts'
 import { doubtsOf } from './check-doubts.ts'
+import { coverageOf } from './coverage.ts'
+import { designBasis } from './design-basis.ts'
+import { drawingValues } from './drawing-values.ts'
 import type { Results } from './evaluate.ts'
 import { citable, gatherReferences } from './gather-references.ts'
 import { truth } from './judge-blocks.ts'
@@ -16,6 +19,7 @@ import { printGiven } from './print-given.ts'
 import { printLimits } from './print-limits.ts'
 import { pick, printTrail } from './print-lines.ts'
 import { printSecond } from './print-second.ts'
+import { schedulesOf } from './schedules.ts'
 import { sketchOf } from './sketch-view.ts'
 import { typedValues } from './typed-values.ts'
 import { usersOf } from './users.ts'
@@ -44,13 +48,24 @@ export function makeWorkings(results: Results): Workings {
     blocks.map(block => [block.name, block.kind === 'calc' ? block.title : block.name.replaceAll('_', ' ')]),
   )
   const { answers, diagnostics } = answerMentions(context, { titles, references: citable(plan.notebook) })
+  const basis = designBasis(context, blocks)
+  const coverage = coverageOf(plan, blocks)
   return {
     blocks,
     answers,
+    basis: basis.rows,
+    coverage: coverage.lines,
+    drawing: drawingValues(context, blocks),
+    schedules: schedulesOf(context, blocks),
     references: gatherReferences(plan.notebook, blocks),
     users,
     typed: typedValues(blocks),
-    diagnostics: sortDiagnostics([...results.diagnostics, ...diagnostics]),
+    diagnostics: sortDiagnostics([
+      ...results.diagnostics,
+      ...diagnostics,
+      ...basis.diagnostics,
+      ...coverage.diagnostics,
+    ]),
   }
 }
 

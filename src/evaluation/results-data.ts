@@ -4,6 +4,7 @@ import type { Shown } from '../quantity/types.ts'
 import { secondLinesOf } from './block-lines.ts'
 import type { Results } from './evaluate.ts'
 import type { Entity } from './plan-types.ts'
+import { scopeData } from './scope-data.ts'
 import { substituted } from './substituted.ts'
 import type {
   AssumptionRow,
@@ -41,6 +42,7 @@ export function resultsData(results: Results, workings: Workings, about: Results
     assumptions: workings.blocks.flatMap(block =>
       block.kind === 'assume' ? block.rows.map(row => assumptionData(results, row)) : [],
     ),
+    ...scopeData(workings),
     diagnostics: workings.diagnostics.map(fault => diagnosticData(fault, about.path)),
   }
 }

@@ -25,6 +25,8 @@ export const blankTitle: TitleBlock = {
   paper: 'A4',
   codes: [],
   ranges: [],
+  designBasis: [],
+  coverage: [],
   revisions: [],
   references: new Map(),
 }

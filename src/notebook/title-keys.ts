@@ -1,3 +1,5 @@
+import { readCoverage } from './read-coverage.ts'
+import { readDesignBasis } from './read-design-basis.ts'
 import { readRevisions } from './read-revisions.ts'
 import {
   readDate,
@@ -37,6 +39,8 @@ export const titleKeys: ReadonlyMap<string, ReadPart> = new Map<string, ReadPart
   ['paper', value => given('paper', readWord(value, ['A4', 'letter']))],
   ['codes', value => ({ codes: readTexts(value) })],
   ['ranges', value => ({ ranges: readTexts(value) })],
+  ['design basis', value => ({ designBasis: readDesignBasis(value) })],
+  ['coverage', value => ({ coverage: readCoverage(value) })],
   ['revisions', value => ({ revisions: readRevisions(value) })],
   ['references', value => ({ references: readReferences(value) })],
 ])

@@ -26,6 +26,21 @@ export interface Revision {
   readonly note: string
 }
 
+/** A line of the design basis: what is asked of the structure, the value that states it, and the checks that show it is met. */
+export interface Requirement {
+  readonly what: Written
+  readonly value?: Written
+  readonly shownBy: readonly Written[]
+}
+
+/** What the author says of a line of the coverage ledger: blocks of their own answer it, or why it does not apply. */
+export interface CoverageEntry {
+  /** A line of the ledger, or a whole part of the job. */
+  readonly key: Written
+  readonly by: readonly Written[]
+  readonly reason: string
+}
+
 export type CheckLevel = 'self' | 'other person' | 'other organisation'
 
 /** The title block. Every key but `title` is optional; absent text is `''`. */
@@ -48,6 +63,8 @@ export interface TitleBlock {
   readonly codes: readonly string[]
   /** Values and checks whose chart over the assumptions' ranges the package shows. */
   readonly ranges: readonly string[]
+  readonly designBasis: readonly Requirement[]
+  readonly coverage: readonly CoverageEntry[]
   readonly revisions: readonly Revision[]
   /** The author's own references: key to full entry. */
   readonly references: ReadonlyMap<string, string>

@@ -8,11 +8,13 @@ import { settingOf } from '../typesetting/setting.ts'
 import { setSmallFigures } from '../typesetting/whole-page-figures.ts'
 import type { Assets } from './assets.ts'
 import { type AuthorSheets, authorSheets } from './author-sheets.ts'
+import { basisSheet } from './basis-sheet.ts'
 import { checkerMarks } from './checker-marks.ts'
 import { checkingSheet } from './checking-sheet.ts'
 import { checksSheet } from './checks-sheet.ts'
 import { contentsSheet } from './contents-sheet.ts'
 import { coverSheet } from './cover-sheet.ts'
+import { drawingSheet } from './drawing-sheet.ts'
 import { furniture } from './furniture.ts'
 import { checksBySection } from './gather-checks.ts'
 import { messagesSheet } from './messages-sheet.ts'
@@ -73,6 +75,7 @@ function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: 
   const { checked, setting, text } = sheetsText(model, medium)
   const sections = checksBySection(text.headings)
   const front = [
+    basisSheet(workings),
     ...sinceSheet(model.since),
     registerSheet(workings, setting, model.margins),
     ...rangesSheet(model.ranges),
@@ -81,6 +84,7 @@ function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: 
   ]
   const messages = messagesSheet(workings.diagnostics, text.faults)
   const back = [
+    ...drawingSheet(workings, setting),
     referencesSheet(workings, text.sections),
     recordSheet(model, medium),
     passportSheet(model.passports, setting),

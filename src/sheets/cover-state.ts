@@ -2,6 +2,7 @@ import type { CalcWorking, CheckLine, Workings } from '../evaluation/workings.ts
 import { plainNumber } from '../quantity/number-print.ts'
 import { isDoubtful, tallyChecks } from '../typesetting/tally-checks.ts'
 import { checkingWords, isBegun } from './checking-sheet.ts'
+import { coverageWords, isOpen } from './coverage-tables.ts'
 import type { PackageModel } from './package-model.ts'
 import { noticeId } from './place-workings.ts'
 import { assumptionRows } from './register-sheet.ts'
@@ -25,6 +26,7 @@ export function coverState(model: PackageModel): StateLine[] {
     typed(model.workings),
     limits(model.workings),
     seconds(model.workings),
+    coverage(model.workings),
     level(model),
     ...checking(model),
     proof(model),
@@ -125,6 +127,10 @@ function seconds(workings: Workings): StateLine {
       attention: true,
     }
   return { what: 'Second methods', finding: compared.length > 0 ? `${of}, all agree` : 'none', attention: false }
+}
+
+function coverage({ coverage: lines }: Workings): StateLine {
+  return { what: 'Coverage', finding: coverageWords(lines), to: 'basis', attention: lines.some(isOpen) }
 }
 
 const named = (block: CalcWorking): string => `${block.number} ${block.name}`

@@ -2,7 +2,20 @@ import { describe, expect, it } from 'vitest'
 import { folderWith } from './notebooks.ts'
 import { undercroft } from './run-undercroft.ts'
 
-const names = ['start', 'check', 'issue', 'results', 'text', 'trace', 'vary', 'compare', 'modules', 'tick', 'prove']
+const names = [
+  'start',
+  'check',
+  'issue',
+  'results',
+  'schedules',
+  'text',
+  'trace',
+  'vary',
+  'compare',
+  'modules',
+  'tick',
+  'prove',
+]
 
 describe('help', () => {
   it('lists every command and what each exit status means', async () => {

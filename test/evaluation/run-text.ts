@@ -37,12 +37,18 @@ export interface RunOptions {
   readonly changes?: Changes
   readonly units?: 'SI' | 'US'
   readonly figures?: number
+  /** More keys of the title block, as YAML lines. */
+  readonly title?: string
 }
 
 /** Reads and evaluates a notebook's body (without its title block). */
 export function runText(body: string, options: RunOptions = {}): RunText {
-  const { units, figures } = options
-  const keys = [...(units ? [`units: ${units}\n`] : []), ...(figures ? [`figures: ${figures}\n`] : [])].join('')
+  const { units, figures, title: more } = options
+  const keys = [
+    ...(units ? [`units: ${units}\n`] : []),
+    ...(figures ? [`figures: ${figures}\n`] : []),
+    more ? `${more.trim()}\n` : '',
+  ].join('')
   const title = head.replace('\n---\n\n', `\n${keys}---\n\n`)
   const text = `${title}${body}`
   const made = plan(readNotebook(text, { path: 'trial.md' }), options.modules ?? catalogue)

@@ -22,6 +22,8 @@ describe('title block: values', () => {
       paper: 'A4',
       codes: [],
       ranges: [],
+      designBasis: [],
+      coverage: [],
       revisions: [],
       references: new Map(),
     })
@@ -43,12 +45,22 @@ describe('title block: values', () => {
       'paper: A4',
       'codes: [IS 456:2000, "ACI 318-19"]',
       'ranges: [roof.M_x, sections]',
+      'design basis: [{ what: moment, value: roof.M_x, shown by: roof.area }]',
+      'coverage: { fire: no fire load, shear: { by: [cuts] } }',
       'revisions: [{ mark: B, date: 2026-03-02, note: water raised }]',
       'references: { bh2: Borehole log BH2, site-report-14: Site report 14 }',
     ]
     const { title, diagnostics } = titleOf(lines.join('\n'))
     expect(diagnostics).toEqual([])
-    expect(title).toEqual({
+    const { designBasis, coverage, ...rest } = title
+    expect(designBasis.map(({ what, value, shownBy }) => [what, value, ...shownBy].map(each => each?.text))).toEqual([
+      ['moment', 'roof.M_x', 'roof.area'],
+    ])
+    expect(coverage.map(({ key, by, reason }) => [key.text, by.map(({ text }) => text), reason])).toEqual([
+      ['fire', [], 'no fire load'],
+      ['shear', ['cuts'], ''],
+    ])
+    expect(rest).toEqual({
       title: 'Example',
       project: 'Skerry Point field station',
       number: 'SP-C-014',

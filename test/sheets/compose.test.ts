@@ -53,10 +53,12 @@ describe('compose: the package', () => {
     expect(parts).toEqual([
       'cover',
       'contents',
+      'basis',
       'register',
       'checks',
       'messages',
       'text',
+      'drawing',
       'references',
       'record',
       'passport',

@@ -102,6 +102,8 @@ export const titleBlock: TitleBlock = {
   figures: 4,
   paper: 'A4',
   ranges: [],
+  designBasis: [],
+  coverage: [],
   codes: ['IS 456:2000', 'EN 1997-1:2004'],
   revisions: [
     { mark: 'A', date: '2026-01-20', note: 'first issue' },
