@@ -31,3 +31,20 @@ describe('pencil units: two tables, made apart, agree', () => {
     expect(read.value / (3 * unit.factor)).toBeCloseTo(1, 12)
   })
 })
+
+describe('pencil units: a temperature below nought', () => {
+  const C = unitTex(unitOf('degC'))
+  const F = unitTex(unitOf('degF'))
+  // by hand: -12 degC is 261.15 K, and 37 K below 25 degC; 0 degF is 255.372 K
+  it.each([
+    [`-12\\;${C}`, 261.15],
+    [`-12\\;${C}-25\\;${C}`, -37],
+    [`(-12\\;${C}-25\\;${C})`, -37],
+    [`25\\;${C}-12\\;${C}`, 13],
+    [`-40\\;${F}`, 233.15],
+    [`-2^2`, -4],
+    [`-12\\;\\mathrm{K}`, -12],
+  ])('%s', (tex, kelvin) => {
+    expect(reckon(marks(tex)).value).toBeCloseTo(kelvin, 9)
+  })
+})

@@ -40,8 +40,23 @@ function beginsFactor(mark: Mark | undefined): boolean {
 
 function readSigned(at: Hand): Amount {
   if (!takes(at, '−', '-')) return readPower(at)
+  const below = readBelowNought(at)
+  if (below) return below
   const amount = readSigned(at)
   return revalued(amount, -amount.value)
+}
+
+/** `12 °C` behind a minus: on a scale the sign is the number's own. Undefined, the finger unmoved, where no scale stands there. */
+function readBelowNought(at: Hand): Amount | undefined {
+  const mark = seen(at)
+  if (mark?.kind !== 'number') return undefined
+  const from = at.at
+  at.at += 1
+  const full = Number(mark.text) * powerOfTen(at)
+  const behind = readUnitBehind(at)
+  if (behind && behind.offset !== 0) return revalued(behind.unit, -full * behind.unit.value + behind.offset)
+  at.at = from
+  return undefined
 }
 
 function readPower(at: Hand): Amount {
