@@ -29,6 +29,9 @@ import { batteryBank } from './power/battery-bank.ts'
 import { cableDrop } from './power/cable-drop.ts'
 import { cableDropAwg } from './power/cable-drop-awg.ts'
 import { dcLoad } from './power/dc-load.ts'
+import { fuelStore } from './power/fuel-store.ts'
+import { pvArray } from './power/pv-array.ts'
+import { windCharge } from './power/wind-charge.ts'
 import { falloutDecay } from './shielding/fallout-decay.ts'
 import { gammaSlab } from './shielding/gamma-slab.ts'
 import { halvingLayers } from './shielding/halving-layers.ts'
@@ -76,4 +79,7 @@ export const catalogue: readonly Module[] = [
   batteryBank,
   cableDrop,
   cableDropAwg,
+  pvArray,
+  windCharge,
+  fuelStore,
 ]

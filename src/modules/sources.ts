@@ -264,6 +264,31 @@ export const sources = {
       'Published rates of water. US household: one gallon for each person and day, vessels filled at home renewed every six months (local authorities after FEMA and the Red Cross). Sphere: The Sphere Project (2011), Humanitarian Charter and Minimum Standards in Humanitarian Response, water supply standard 1.',
   },
   // power
+  'cell-temperature': {
+    short: 'cell temperature',
+    entry:
+      'Temperature of cells from the rated temperature at 800 W/m² and 20 °C, and power falling evenly with it: the common linear form of photovoltaic practice (from memory).',
+  },
+  combustion: {
+    short: 'combustion',
+    entry:
+      'Air that just burns a fuel, from its formula, with 20.95 % of oxygen by volume in air; no source is needed beyond the line itself.',
+  },
+  'diesel-chart': {
+    short: 'diesel chart',
+    entry:
+      'Approximate use of diesel by size of generator and load: a chart of the trade as several suppliers publish it; three reproductions agree. Estimates only.',
+  },
+  'dry-air': {
+    short: 'dry air',
+    entry:
+      'Density of dry air as an ideal gas, gas constant 287.05 J/(kg K): ISO 2533:1975 Standard atmosphere. International Organization for Standardization, Geneva (from memory; 1.225 kg/m³ at 15 °C and 101.325 kPa agrees).',
+  },
+  'fuel-properties': {
+    short: 'fuel properties',
+    entry:
+      'US Department of Energy, Alternative Fuels Data Center: fuel properties comparison. Heating values by volume and by mass are not of one sample.',
+  },
   'iec-60228': {
     short: 'IEC 60228',
     entry:
@@ -284,6 +309,11 @@ export const sources = {
     entry:
       'IEEE Std 485-2010. Recommended practice for sizing lead-acid batteries for stationary applications. Institute of Electrical and Electronics Engineers, New York. From memory.',
   },
+  'lp-gas': {
+    short: 'NFPA 58',
+    entry:
+      'NFPA 58. Liquefied petroleum gas code. National Fire Protection Association, Quincy. Properties read in a reprint; filling and siting from memory.',
+  },
   nec: {
     short: 'NFPA 70',
     entry:
@@ -298,6 +328,16 @@ export const sources = {
     short: 'worksheet',
     entry:
       'Worksheets for small photovoltaic systems as several suppliers publish them: reserve over depth of discharge by the factor for cold, base 80 °F. They agree with each other.',
+  },
+  'swept-area': {
+    short: 'swept area',
+    entry:
+      'Power of the wind through the swept area with the cube of the speed; the limit 16/27 of Betz (1920) from the momentum of the stream; 6/pi for speeds spread as Rayleigh has them, by integration. As in Y. A. Cengel and J. M. Cimbala, Fluid Mechanics, McGraw-Hill.',
+  },
+  'wind-profile': {
+    short: 'wind profile',
+    entry:
+      'Speed of the wind rising with a power of the height, 1/7 over open ground: common practice of wind measurement (from memory).',
   },
   statics: { short: 'statics', entry: 'Equilibrium and geometry; no source is needed beyond the line itself.' },
   practice: {
