@@ -20,6 +20,7 @@ import { bearingTerzaghi } from './ground/bearing-terzaghi.ts'
 import { earthPressure } from './ground/earth-pressure.ts'
 import { flotation } from './ground/flotation.ts'
 import { levels } from './ground/levels.ts'
+import { pitInflow } from './ground/pit-inflow.ts'
 import { soilStress } from './ground/soil-stress.ts'
 import { airSupply } from './living/air-supply.ts'
 import { ductLoss } from './living/duct-loss.ts'
@@ -45,6 +46,7 @@ export const catalogue: readonly Module[] = [
   levels,
   soilStress,
   batteredPit,
+  pitInflow,
   earthPressure,
   flotation,
   bearingEn1997,

@@ -30,6 +30,21 @@ export const sources = {
       'Coulomb, C. A. (1776). Essai sur une application des règles de maximis et minimis à quelques problèmes de statique. Académie royale des sciences, Paris; the closed form for a plane wedge as in B. M. Das, Principles of Foundation Engineering.',
   },
   craig: { short: 'Craig', entry: "R. F. Craig. Craig's Soil Mechanics. Spon Press, London." },
+  'dupuit-thiem': {
+    short: 'Dupuit and Thiem',
+    entry:
+      'Dupuit, J. (1863). Études théoriques et pratiques sur le mouvement des eaux. Dunod, Paris; Thiem, G. (1906). Hydrologische Methoden. Gebhardt, Leipzig; the pit as one equivalent well as in texts on groundwater lowering (from memory).',
+  },
+  sichardt: {
+    short: 'Sichardt',
+    entry:
+      'Kyrieleis, W. and Sichardt, W. (1930). Grundwasserabsenkung bei Fundierungsarbeiten. Springer, Berlin: the empirical radius of influence, in metres and metres per second (from memory).',
+  },
+  'tm-5-818-5': {
+    short: 'TM 5-818-5',
+    entry:
+      'TM 5-818-5 (1983). Dewatering and groundwater control. US Departments of the Army, the Air Force and the Navy, Washington. Paragraph 4-1 read in a reprint.',
+  },
   'das-foundation': {
     short: 'Das',
     entry: 'B. M. Das. Principles of Foundation Engineering. Cengage Learning, Stamford.',

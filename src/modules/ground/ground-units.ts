@@ -11,3 +11,6 @@ export const momentUnit: UnitChoice = { SI: 'kN*m', US: 'lbf*ft' }
 export const pressureUnit: UnitChoice = { SI: 'kPa', US: 'psf' }
 export const weightUnit: UnitChoice = { SI: 'kN/m^3', US: 'pcf' }
 export const angleUnit: UnitChoice = { SI: 'deg', US: 'deg' }
+export const permeabilityUnit: UnitChoice = { SI: 'm/s', US: 'ft/day' }
+export const flowUnit: UnitChoice = { SI: 'm^3/s', US: 'ft^3/day' }
+export const pumpUnit: UnitChoice = { SI: 'L/s', US: 'gpm' }

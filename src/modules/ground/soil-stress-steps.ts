@@ -25,7 +25,6 @@ export const soilStressSteps: readonly Step[] = [
     }),
     step('h_moist', 'max(min(water_depth, z_lower) - z_upper, 0 m)', {
       says: 'height of it that stands above the water',
-      symbol: 'h_m',
       unit: lengthUnit,
       source: cite('statics'),
     }),
