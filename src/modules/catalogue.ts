@@ -16,6 +16,7 @@ import { twoWaySlab } from './concrete/two-way-slab.ts'
 import { wallStrip } from './concrete/wall-strip.ts'
 import { batteredPit } from './ground/battered-pit.ts'
 import { bearingEn1997 } from './ground/bearing-en-1997.ts'
+import { bearingMeyerhof } from './ground/bearing-meyerhof.ts'
 import { bearingTerzaghi } from './ground/bearing-terzaghi.ts'
 import { earthPressure } from './ground/earth-pressure.ts'
 import { flotation } from './ground/flotation.ts'
@@ -51,6 +52,7 @@ export const catalogue: readonly Module[] = [
   flotation,
   bearingEn1997,
   bearingTerzaghi,
+  bearingMeyerhof,
   roofLoad,
   raftReaction,
   twoWaySlab,

@@ -82,6 +82,11 @@ export const sources = {
     entry:
       'Meyerhof, G. G. (1953). The bearing capacity of foundations under eccentric and inclined loads. Proceedings of the 3rd International Conference on Soil Mechanics, Zürich, vol. 1, 440-445.',
   },
+  'meyerhof-1963': {
+    short: 'Meyerhof 1963',
+    entry:
+      'Meyerhof, G. G. (1963). Some recent research on the bearing capacity of foundations. Canadian Geotechnical Journal 1(1), 16-26.',
+  },
   'osha-1926-p': {
     short: '29 CFR 1926 P',
     entry:
@@ -104,6 +109,11 @@ export const sources = {
   'terzaghi-1943': {
     short: 'Terzaghi',
     entry: 'Terzaghi, K. (1943). Theoretical Soil Mechanics. Wiley, New York.',
+  },
+  'vesic-1973': {
+    short: 'Vesic',
+    entry:
+      'Vesic, A. S. (1973). Analysis of ultimate loads of shallow foundations. Journal of the Soil Mechanics and Foundations Division, ASCE, 99(SM1), 45-73.',
   },
   // concrete
   'en-1991-1-1': {
