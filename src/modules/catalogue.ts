@@ -12,6 +12,7 @@ import { oneWaySlabAci318 } from './concrete/one-way-slab-aci-318.ts'
 import { oneWaySlabIs456 } from './concrete/one-way-slab-is-456.ts'
 import { raftReaction } from './concrete/raft-reaction.ts'
 import { roofLoad } from './concrete/roof-load.ts'
+import { strengthAge } from './concrete/strength-age.ts'
 import { twoWaySlab } from './concrete/two-way-slab.ts'
 import { wallStrip } from './concrete/wall-strip.ts'
 import { batteredPit } from './ground/battered-pit.ts'
@@ -69,6 +70,7 @@ export const catalogue: readonly Module[] = [
   crackWidthEn1992,
   oneWayShearAci318,
   oneWayShearEn1992,
+  strengthAge,
   halvingLayers,
   gammaSlab,
   falloutDecay,
