@@ -5,7 +5,7 @@ import type { Base } from './line-base.ts'
 import { literalOf } from './literal.ts'
 import type { PlannedBranch, PlannedFormula, PlannedLine, PlannedSolve } from './plan-types.ts'
 import { printCheck } from './print-check.ts'
-import { type PrintContext, printedOf, shownOf } from './print-context.ts'
+import { type PrintContext, printedOf, shownOf, siOf } from './print-context.ts'
 import { printFormula, printTruth } from './print-formula.ts'
 import { rowForPrint } from './print-given.ts'
 import { printLook } from './print-look.ts'
@@ -87,6 +87,10 @@ function branchLine(context: PrintContext, line: PlannedBranch, base: Base): Bra
 
 function solveLine(context: PrintContext, line: PlannedSolve, base: Base): SolveLine {
   const answer = line.solve(context.results.slots)
+  for (const { name, entity } of line.gives) {
+    if (!line.step.gives[name]?.whole || !Number.isInteger(siOf(context, entity))) continue
+    context.printed.set(entity, { digits: String(siOf(context, entity)), unit: entity.unit, exact: true })
+  }
   return {
     kind: 'solve',
     ...base,

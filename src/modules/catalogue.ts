@@ -26,6 +26,8 @@ import { pitInflow } from './ground/pit-inflow.ts'
 import { soilStress } from './ground/soil-stress.ts'
 import { airSupply } from './living/air-supply.ts'
 import { ductLoss } from './living/duct-loss.ts'
+import { foodStore } from './living/food-store.ts'
+import { wasteStore } from './living/waste-store.ts'
 import { waterStore } from './living/water-store.ts'
 import type { Module } from './module.ts'
 import { batteryBank } from './power/battery-bank.ts'
@@ -81,6 +83,8 @@ export const catalogue: readonly Module[] = [
   airSupply,
   ductLoss,
   waterStore,
+  foodStore,
+  wasteStore,
   dcLoad,
   batteryBank,
   cableDrop,

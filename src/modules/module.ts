@@ -158,6 +158,8 @@ export interface Given {
   readonly says: string
   readonly symbol?: string
   readonly unit?: UnitChoice
+  /** A plain whole number, as the day of a month: it is printed without noughts behind it. */
+  readonly whole?: true
 }
 
 /** A numerical method: what goes in (formulas, or lists as `{ list: 'diagram.z' }`), what comes out. */

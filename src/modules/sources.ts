@@ -250,6 +250,11 @@ export const sources = {
     entry:
       'Colebrook, C. F. (1939). Turbulent flow in pipes, with particular reference to the transition region between the smooth and rough pipe laws. Journal of the Institution of Civil Engineers 11, 133-156.',
   },
+  'food-planning': {
+    short: 'food planning',
+    entry:
+      'Planning figure of food in emergencies: 2100 kcal for each person and day. The Sphere Project, and UNHCR, UNICEF, WFP and WHO, Food and nutrition needs in emergencies.',
+  },
   haaland: {
     short: 'Haaland',
     entry:
@@ -278,6 +283,11 @@ export const sources = {
     entry:
       'Persily, A. and de Jonge, L. (2017). Carbon dioxide generation rates for building occupants. Indoor Air 27, 868-879.',
   },
+  'sphere-sanitation': {
+    short: 'Sphere',
+    entry:
+      'The Sphere Project. Humanitarian Charter and Minimum Standards in Humanitarian Response: excreta disposal and solid waste; refuse as compared with UNHCR.',
+  },
   'swiss-twp': {
     short: 'Swiss TWP',
     entry:
@@ -287,6 +297,11 @@ export const sources = {
     short: 'water guidance',
     entry:
       'Published rates of water. US household: one gallon for each person and day, vessels filled at home renewed every six months (local authorities after FEMA and the Red Cross). Sphere: The Sphere Project (2011), Humanitarian Charter and Minimum Standards in Humanitarian Response, water supply standard 1.',
+  },
+  'who-sanitation': {
+    short: 'WHO 1992',
+    entry:
+      'Franceys, R., Pickford, J. and Reed, R. (1992). A guide to the development of on-site sanitation. World Health Organization, Geneva.',
   },
   // power
   'cell-temperature': {

@@ -38,9 +38,9 @@ export const dueDate = (
   solve(calendarMonths, {
     takes: from,
     gives: {
-      year: { dimension: 'ratio', name: 'due_year', says: 'year', symbol: 'y_u' },
-      month: { dimension: 'ratio', name: 'due_month', says: 'month', symbol: 'm_u' },
-      day: { dimension: 'ratio', name: 'due_day', says: 'day', symbol: 'd_u' },
+      year: { dimension: 'ratio', name: 'due_year', says: 'year', symbol: 'y_u', whole: true },
+      month: { dimension: 'ratio', name: 'due_month', says: 'month', symbol: 'm_u', whole: true },
+      day: { dimension: 'ratio', name: 'due_day', says: 'day', symbol: 'd_u', whole: true },
     },
     says,
     source: cite('practice', 'turn-over by the calendar'),
