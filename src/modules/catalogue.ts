@@ -25,6 +25,7 @@ import { levels } from './ground/levels.ts'
 import { pitInflow } from './ground/pit-inflow.ts'
 import { soilStress } from './ground/soil-stress.ts'
 import { airSupply } from './living/air-supply.ts'
+import { closedUpTime } from './living/closed-up-time.ts'
 import { ductLoss } from './living/duct-loss.ts'
 import { foodStore } from './living/food-store.ts'
 import { wasteStore } from './living/waste-store.ts'
@@ -81,6 +82,7 @@ export const catalogue: readonly Module[] = [
   pipeStreaming,
   protectionSummary,
   airSupply,
+  closedUpTime,
   ductLoss,
   waterStore,
   foodStore,

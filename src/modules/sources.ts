@@ -240,6 +240,11 @@ export const sources = {
     short: 'Belgian practice',
     entry: 'Belgian guidance for family and public shelters: 6 m³/h of air for each person in a closed shelter.',
   },
+  'carslaw-jaeger': {
+    short: 'Carslaw and Jaeger',
+    entry:
+      'Carslaw, H. S. and Jaeger, J. C. (1959). Conduction of heat in solids, 2nd ed. Clarendon Press, Oxford. From memory.',
+  },
   'cengel-fluid': {
     short: 'Cengel and Cimbala',
     entry:
@@ -265,6 +270,11 @@ export const sources = {
     entry:
       'FEMA 453 (2006). Design Guidance for Shelters and Safe Rooms. Federal Emergency Management Agency, Washington.',
   },
+  'iso-10456': {
+    short: 'ISO 10456',
+    entry:
+      'ISO 10456:2007. Building materials and products: hygrothermal properties, tabulated design values. International Organization for Standardization, Geneva. Read in an open-source library.',
+  },
   'mass-balance': {
     short: 'mass balance',
     entry: 'Conservation of a gas in a well-mixed room; no source is needed beyond the line itself.',
@@ -277,6 +287,11 @@ export const sources = {
   'osha-co2': {
     short: 'OSHA',
     entry: '29 CFR 1910.1000, Table Z-1: carbon dioxide, 5000 ppm over 8 hours. US Department of Labor.',
+  },
+  'osha-oxygen': {
+    short: 'OSHA',
+    entry:
+      '29 CFR 1910.134: an atmosphere with less than 19.5 % of oxygen by volume is oxygen-deficient. US Department of Labor.',
   },
   'persily-2017': {
     short: 'Persily and de Jonge',

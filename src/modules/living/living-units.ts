@@ -1,6 +1,7 @@
 /** Units that keep the lines of this wing coherent: m, m³/s and Pa. */
 export const flowRate = { SI: 'm^3/s', US: 'cfm' }
 export const smallFlow = { SI: 'L/s', US: 'gpm' }
+export const hourlyFlow = { SI: 'm^3/hr', US: 'ft^3/hr' }
 export const duration = { SI: 'hr', US: 'hr' }
 export const days = { SI: 'day', US: 'day' }
 export const lengths = { SI: 'm', US: 'ft' }

@@ -1,0 +1,77 @@
+import type { Drawing, Point, Shape, SketchView } from '../sketch.ts'
+
+const hour = 3600
+const top = 22
+
+/** Percent of a gas at an hour: straight in a sealed room, bent towards where it settles with air coming in. */
+function curve(view: SketchView, about: { from: string; makes: number; out: string; until: number }): readonly Point[] {
+  const start = 100 * view.number(about.from)
+  const slope = (100 * about.makes * view.number('generation') * hour) / view.number('volume')
+  const changes = (view.number('leakage') * hour) / view.number('volume')
+  const settles = 100 * view.number(about.out) + slope / changes
+  const at = (t: number): number =>
+    changes > 0 ? settles + (start - settles) * Math.exp(-changes * t) : start + slope * t
+  return Array.from({ length: 41 }, (_, i) => (about.until * i) / 40).map(t => [t, Math.min(Math.max(at(t), 0), top)])
+}
+
+const line = (points: readonly Point[], more: { weight: 'thin' | 'medium' | 'thick'; dashed?: true }): Shape => ({
+  kind: 'line',
+  points,
+  ...more,
+})
+
+/** A chart: carbon dioxide and oxygen in percent against hours, with their limits, the first limit and the time wanted. */
+export function drawClosedUp(view: SketchView): Drawing {
+  const [wanted, first] = [view.number('wanted') / hour, view.number('t_closed') / hour]
+  const until = 1.15 * Math.max(wanted, Math.min(first, 3 * wanted))
+  const level = (name: string): Shape => {
+    const y = 100 * view.number(name)
+    return line(
+      [
+        [0, y],
+        [until, y],
+      ],
+      { weight: 'thin', dashed: true },
+    )
+  }
+  const co2 = curve(view, { from: 'co2_start', makes: 1, out: 'co2_outdoor', until })
+  const oxygen = curve(view, { from: 'oxygen_start', makes: -1 / view.number('quotient'), out: 'oxygen_start', until })
+  const atWanted = (name: string): Point => [wanted, 100 * view.number(name)]
+  return {
+    says: `Carbon dioxide and oxygen in percent against time closed up: after ${view.shown('wanted')} carbon dioxide is at ${view.shown('c_w')} and oxygen at ${view.shown('o_w')}. The first limit is reached after ${view.shown('t_closed')}.`,
+    toScale: false,
+    shapes: [
+      line(
+        [
+          [0, top],
+          [0, 0],
+          [until, 0],
+        ],
+        { weight: 'medium' },
+      ),
+      level('co2_limit'),
+      level('oxygen_limit'),
+      line(co2, { weight: 'thick' }),
+      line(oxygen, { weight: 'thick' }),
+      line(
+        [
+          [wanted, 0],
+          [wanted, top],
+        ],
+        { weight: 'thin' },
+      ),
+      { kind: 'label', at: [0, 100 * view.number('co2_limit')], label: view.label('co2_limit'), anchor: 'start' },
+      {
+        kind: 'label',
+        at: [0, 100 * view.number('oxygen_limit') - 1.4],
+        label: view.label('oxygen_limit'),
+        anchor: 'start',
+      },
+      { kind: 'label', at: atWanted('c_w'), label: view.label('c_w'), anchor: 'end' },
+      { kind: 'label', at: atWanted('o_w'), label: view.label('o_w'), anchor: 'end' },
+      { kind: 'label', at: [wanted, 0], label: view.label('wanted'), anchor: 'middle' },
+      { kind: 'label', at: [until / 2, 11], label: view.label('t_closed'), anchor: 'middle' },
+      { kind: 'label', at: [0, top], label: { text: 'percent' }, anchor: 'end' },
+    ],
+  }
+}
