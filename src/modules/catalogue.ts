@@ -15,6 +15,7 @@ import { roofLoad } from './concrete/roof-load.ts'
 import { strengthAge } from './concrete/strength-age.ts'
 import { twoWaySlab } from './concrete/two-way-slab.ts'
 import { wallStrip } from './concrete/wall-strip.ts'
+import { baseUplift } from './ground/base-uplift.ts'
 import { batteredPit } from './ground/battered-pit.ts'
 import { bearingEn1997 } from './ground/bearing-en-1997.ts'
 import { bearingMeyerhof } from './ground/bearing-meyerhof.ts'
@@ -52,6 +53,7 @@ export const catalogue: readonly Module[] = [
   soilStress,
   batteredPit,
   pitInflow,
+  baseUplift,
   earthPressure,
   flotation,
   bearingEn1997,
