@@ -14,6 +14,7 @@ import { raftReaction } from './concrete/raft-reaction.ts'
 import { roofLoad } from './concrete/roof-load.ts'
 import { strengthAge } from './concrete/strength-age.ts'
 import { twoWaySlab } from './concrete/two-way-slab.ts'
+import { wallPlate } from './concrete/wall-plate.ts'
 import { wallStrip } from './concrete/wall-strip.ts'
 import { baseUplift } from './ground/base-uplift.ts'
 import { batteredPit } from './ground/battered-pit.ts'
@@ -66,6 +67,7 @@ export const catalogue: readonly Module[] = [
   oneWaySlabIs456,
   oneWaySlabAci318,
   wallStrip,
+  wallPlate,
   flexureIs456,
   barChoiceIs456,
   barChoiceAci318,

@@ -164,6 +164,11 @@ export const sources = {
     entry:
       'Timoshenko, S. P. and Woinowsky-Krieger, S. (1959). Theory of plates and shells, 2nd ed. McGraw-Hill, New York.',
   },
+  'wall-tables': {
+    short: 'wall tables',
+    entry:
+      'Moment coefficients of rectangular walls as elastic plates, computed apart from this program for the edge conditions of the tables of the Portland Cement Association (Rectangular concrete tanks) and of IS 3370 (Part 4):1967.',
+  },
   // shielding
   'albedo-concrete': {
     short: 'albedo of concrete',

@@ -1,4 +1,5 @@
 import type { Drawing, Point, Shape, SketchView } from '../sketch.ts'
+import { hatching, type Side } from './edge-shapes.ts'
 import type { PanelWord } from './is456-table-26.ts'
 import { panelEdges } from './panel-edges.ts'
 
@@ -17,9 +18,9 @@ export function twoWaySlabSketch(view: SketchView): Drawing {
   }
 }
 
-type Side = { readonly from: Point; readonly to: Point; readonly runsOn: boolean; readonly out: Point }
+type PanelSide = Side & { readonly runsOn: boolean }
 
-function sides(lx: number, ly: number, word: PanelWord): readonly Side[] {
+function sides(lx: number, ly: number, word: PanelWord): readonly PanelSide[] {
   const { long, short } = panelEdges[word]
   return [
     { from: [0, 0], to: [ly, 0], runsOn: long[0], out: [0, -1] },
@@ -40,19 +41,11 @@ function outline(lx: number, ly: number, word: PanelWord): readonly Shape[] {
   const border = sides(lx, ly, word).map(
     (side): Shape => ({ kind: 'line', points: [side.from, side.to], weight: side.runsOn ? 'thick' : 'medium' }),
   )
-  return [{ kind: 'polygon', points: panel, fill: 'none' }, ...border, ...hatched.flatMap(side => hatching(side, lx))]
-}
-
-function hatching({ from, to, out }: Side, lx: number): readonly Shape[] {
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1])
-  const depth = 0.06 * lx
-  const count = Math.max(4, Math.round(length / depth))
-  const along: Point = [(to[0] - from[0]) / count, (to[1] - from[1]) / count]
-  return Array.from({ length: count }, (_, i): Shape => {
-    const at = (n: number): Point => [from[0] + along[0] * n, from[1] + along[1] * n]
-    const [x, y] = at(i + 1)
-    return { kind: 'line', points: [at(i), [x + out[0] * depth, y + out[1] * depth]], weight: 'thin' }
-  })
+  return [
+    { kind: 'polygon', points: panel, fill: 'none' },
+    ...border,
+    ...hatched.flatMap(side => hatching(side, 0.06 * lx)),
+  ]
 }
 
 /** Each arrow with its moment, clear of the other: the short span's at the left, the long span's below the middle. */
