@@ -1,9 +1,8 @@
 import type { Input } from '../module.ts'
-import { cite } from '../sources.ts'
 import { choice, quantity, ratio } from '../words.ts'
+import { batteryBankFactors } from './battery-bank-factors.ts'
+import { chargeEfficiency, dailyCharge } from './charging-inputs.ts'
 import { ampereHours, amperes, days, hours, thermometer, volts } from './power-units.ts'
-
-const ownDepth = { choice: 'method', is: ['worksheet', 'IEEE 1013'] }
 
 /** What the sizing of a bank asks for. */
 export const batteryBankInputs: Readonly<Record<string, Input>> = {
@@ -22,12 +21,7 @@ export const batteryBankInputs: Readonly<Record<string, Input>> = {
       'lithium iron phosphate': 'lithium iron phosphate with its own management of cells',
     },
   }),
-  daily_charge: quantity('charge', {
-    says: 'charge drawn from the bank in a day',
-    symbol: 'Q_d',
-    unit: ampereHours,
-    above: '0 Ah',
-  }),
+  daily_charge: dailyCharge,
   running_current: quantity('current', {
     says: 'running current at the peak',
     symbol: 'I_r',
@@ -50,54 +44,7 @@ export const batteryBankInputs: Readonly<Record<string, Input>> = {
     most: '120 V',
     usual: ['12 V', '48 V'],
   }),
-  discharge_most: ratio({
-    says: 'greatest depth of discharge',
-    note: '0.5 for deep-cycle lead-acid, 0.8 at most; 0.8 to 0.9 for lithium iron phosphate',
-    symbol: 'D_m',
-    above: '0',
-    most: '0.9',
-    usual: ['0.3', '0.8'],
-    default: '0.5',
-    when: ownDepth,
-    source: cite('pv-worksheet', 'lead-acid, deep cycle'),
-  }),
-  daily_most: ratio({
-    says: 'greatest depth of discharge in one day',
-    symbol: 'D_1',
-    above: '0',
-    most: '0.8',
-    usual: ['0.1', '0.5'],
-    default: '0.2',
-    when: { choice: 'method', is: ['IEEE 1013'] },
-    source: cite('practice'),
-  }),
-  end_of_life: ratio({
-    says: 'share of the rated capacity at the end of its life',
-    symbol: 'e',
-    least: '0.5',
-    most: '1',
-    default: '0.8',
-    when: { choice: 'method', is: ['IEEE 1013'] },
-    source: cite('ieee-1013', 'memory'),
-  }),
-  ageing: ratio({
-    says: 'factor for ageing',
-    symbol: 'k_l',
-    least: '1',
-    most: '2',
-    usual: ['1.2', '1.3'],
-    default: '1.25',
-    when: { choice: 'method', is: ['IEEE 485'] },
-    source: cite('ieee-485', '1/0.80'),
-  }),
-  margin: ratio({
-    says: 'design margin',
-    note: '1.10 to 1.15 is usual; 1 where the rule has none',
-    symbol: 'k_m',
-    least: '1',
-    most: '2',
-    usual: ['1', '1.25'],
-  }),
+  ...batteryBankFactors,
   cell_temperature: quantity('temperature', {
     says: 'lowest temperature of the cells while they are needed',
     symbol: 'theta',
@@ -135,12 +82,5 @@ export const batteryBankInputs: Readonly<Record<string, Input>> = {
     most: '240 hr',
     usual: ['5 hr', '100 hr'],
   }),
-  charge_efficiency: ratio({
-    says: 'charge given back over charge put in',
-    note: '0.85 to 0.95 for lead-acid, 0.98 to 0.99 for lithium',
-    symbol: 'eta_q',
-    least: '0.5',
-    most: '1',
-    usual: ['0.85', '0.99'],
-  }),
+  charge_efficiency: chargeEfficiency,
 }

@@ -2,6 +2,7 @@ import type { Step } from '../module.ts'
 import { cite } from '../sources.ts'
 import { check, look, step, when } from '../words.ts'
 import { coldFactor } from './battery-cold-factor.ts'
+import { chargeBack } from './charging-inputs.ts'
 import { ampereHours, amperes, days, wattHours } from './power-units.ts'
 
 const charge = (name: string, formula: string, more: Omit<Parameters<typeof step>[2], 'unit'>): Step =>
@@ -79,11 +80,7 @@ const chosen: readonly Step[] = [
     symbol: 'I_H',
     unit: amperes,
   }),
-  charge('Q_in', 'daily_charge / charge_efficiency', {
-    says: 'charge to put back for each day',
-    symbol: 'Q_c',
-    source: cite('power-balance'),
-  }),
+  step('Q_in', 'daily_charge / charge_efficiency', chargeBack),
 ]
 
 /** From the daily charge to the capacity needed, and what the chosen bank makes of it. */
