@@ -25,11 +25,14 @@ describe('pencil units: two tables, made apart, agree', () => {
     const read = reckon(marks(`1\\;${unitTex(unit)}`))
     expect(read.value / worth(unit)).toBeCloseTo(1, 12)
   })
-  it.each(['kN*m/m', 'W/(m^2*K)', 'kN/m^3', '1/m', 'm^3/(hr*person)', 'kip*ft/ft', 'ft^3/min'])('%s', text => {
-    const unit = unitOf(text)
-    const read = reckon(marks(`3\\;${unitTex(unit)}`))
-    expect(read.value / (3 * unit.factor)).toBeCloseTo(1, 12)
-  })
+  it.each(['kN*m/m', 'W/(m^2*K)', 'kN/m^3', '1/m', 'm^3/(hr*person)', 'kip*ft/ft', 'ft^3/min', 'mohm/ft', 'kohm*m'])(
+    '%s',
+    text => {
+      const unit = unitOf(text)
+      const read = reckon(marks(`3\\;${unitTex(unit)}`))
+      expect(read.value / (3 * unit.factor)).toBeCloseTo(1, 12)
+    },
+  )
 })
 
 describe('pencil units: a temperature below nought', () => {
