@@ -25,6 +25,7 @@ import { earthPressure } from './ground/earth-pressure.ts'
 import { flotation } from './ground/flotation.ts'
 import { levels } from './ground/levels.ts'
 import { pitInflow } from './ground/pit-inflow.ts'
+import { settlementElastic } from './ground/settlement-elastic.ts'
 import { soilStress } from './ground/soil-stress.ts'
 import { airSupply } from './living/air-supply.ts'
 import { closedUpTime } from './living/closed-up-time.ts'
@@ -60,6 +61,7 @@ export const catalogue: readonly Module[] = [
   bearingEn1997,
   bearingTerzaghi,
   bearingMeyerhof,
+  settlementElastic,
   roofLoad,
   raftReaction,
   twoWaySlab,

@@ -115,6 +115,15 @@ export const sources = {
     entry:
       'Vesic, A. S. (1973). Analysis of ultimate loads of shallow foundations. Journal of the Soil Mechanics and Foundations Division, ASCE, 99(SM1), 45-73.',
   },
+  bowles: {
+    short: 'Bowles',
+    entry: 'J. E. Bowles. Foundation Analysis and Design, 5th ed. McGraw-Hill, New York 1996.',
+  },
+  steinbrenner: {
+    short: 'Steinbrenner',
+    entry:
+      'Steinbrenner, W. (1934). Tafeln zur Setzungsberechnung. Die Straße 1, 121-124; the closed form as in J. E. Bowles, Foundation Analysis and Design.',
+  },
   // concrete
   'en-1991-1-1': {
     short: 'EN 1991-1-1',

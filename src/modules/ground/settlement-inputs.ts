@@ -1,0 +1,67 @@
+import type { Input, Limit, Step } from '../module.ts'
+import { cite } from '../sources.ts'
+import { check, length, limit, pressure, step } from '../words.ts'
+import { bearingGround, rectangularBase } from './bearing-inputs.ts'
+import { overburden } from './bearing-steps.ts'
+import { pressureUnit } from './ground-units.ts'
+
+export const settlementUnit = { SI: 'mm', US: 'in' } as const
+
+/** What the base presses on the ground, and what it may settle. */
+export const pressingBase = {
+  ...rectangularBase,
+  pressure: pressure({
+    says: 'mean pressure under the base that stays, not factored',
+    note: 'Gross and total: raft, soil on it and water in it included',
+    symbol: 'p',
+    unit: pressureUnit,
+    above: '0 kPa',
+  }),
+  s_allow: length({
+    says: 'settlement that the structure and its pipes can take',
+    symbol: 's_lim',
+    unit: settlementUnit,
+    above: '0 mm',
+    usual: ['10 mm', '75 mm'],
+  }),
+  gamma: { ...bearingGround.gamma, says: 'unit weight of the ground dug out above the water, moist' },
+  gamma_sat: { ...bearingGround.gamma_sat, says: 'unit weight of the ground dug out below the water' },
+  water_depth: {
+    ...bearingGround.water_depth,
+    says: 'depth of the lowest usual groundwater',
+    note: 'Lower water makes the ground that was dug out lighter, and the net pressure greater',
+  },
+  gamma_w: bearingGround.gamma_w,
+} satisfies Readonly<Record<string, Input>>
+
+/** Overburden and the net pressure that settles the ground. */
+export const netPressure: readonly Step[] = [
+  ...overburden,
+  step('q_n', 'max(pressure - q_eff - u, 0 kPa)', {
+    says: 'net pressure: more than the ground that was dug out',
+    symbol: 'q_n',
+    unit: pressureUnit,
+    source: cite('statics'),
+  }),
+]
+
+/** The check of a settlement of this name. */
+export const settles = (name: string): Step =>
+  check('settles_little', `${name} <= s_allow`, { says: 'the settlement is one that the structure can take' })
+
+/** The shape of the base, and that it presses at all. */
+export const settlementLimits: readonly Limit[] = [
+  limit('length >= width', {
+    says: 'the length is not less than the width',
+    advice: 'Swap the two',
+    otherwise: 'refuse',
+    on: 'length',
+  }),
+  limit('q_n > 0 kPa', {
+    says: 'the base presses more than the ground that was dug out',
+    advice: 'What settles then is only what heaved when the pit was dug: it is not reckoned here',
+    otherwise: 'warn',
+    on: 'pressure',
+    source: cite('practice'),
+  }),
+]
