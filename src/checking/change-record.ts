@@ -1,5 +1,5 @@
 import { type CheckedStep, type Gone, tickOf } from './checking-state.ts'
-import { type BlockRecord, type CheckingRecord, type Comment, emptyBlock, type Signed } from './record.ts'
+import { type BlockRecord, type CheckingRecord, type Comment, emptyBlock, type Signed, type Tick } from './record.ts'
 
 const change = (record: CheckingRecord, block: string, to: (old: BlockRecord) => BlockRecord): CheckingRecord =>
   new Map(record).set(block, to(record.get(block) ?? emptyBlock))
@@ -18,7 +18,7 @@ export function addTicks(
   const place = new Map(all.map(({ block, key }, index) => [`${block}\n${key}`, index]))
   const added = each(record, steps, (old, step) => ({
     ...old,
-    ticks: [...old.ticks.filter(tick => tick.step !== step.key || tick.by !== signed.by), tickOf(step, signed)],
+    ticks: [...old.ticks.filter(tick => !isOf(tick, step, signed)), renewed(old, step, signed)],
   }))
   return new Map(
     [...added].map(([block, old]) => {
@@ -26,6 +26,15 @@ export function addTicks(
       return [block, { ...old, ticks: [...old.ticks].sort((a, b) => at(a) - at(b)) }]
     }),
   )
+}
+
+const isOf = ({ step, by }: Tick, { key }: CheckedStep, signed: { readonly by: string }): boolean =>
+  step === key && by === signed.by
+
+/** A new tick, with what somebody remarked by hand at the one that gives way. */
+function renewed({ ticks }: BlockRecord, step: CheckedStep, signed: Signed): Tick {
+  const remarks = ticks.filter(tick => isOf(tick, step, signed)).flatMap(tick => tick.remarks ?? [])
+  return { ...tickOf(step, signed), ...(remarks.length > 0 ? { remarks } : {}) }
 }
 
 /** The record without this checker's ticks at the steps. */

@@ -5,13 +5,19 @@ import type { CheckedStep } from './checking-state.ts'
  * or a value (`roof.M_x`). Nothing where no step is meant; ranges run in the package's order and may cross blocks.
  */
 export function chooseSteps(steps: readonly CheckedStep[], word: string): readonly CheckedStep[] {
-  const range = /^(\d+\.\d+[a-z]*)\s*(?:-|–|\.\.)\s*(\d+\.\d+[a-z]*)$/.exec(word)
-  if (range) return between(steps, { first: range[1] ?? '', last: range[2] ?? '' })
+  const range = rangeOf(word)
+  if (range) return between(steps, range)
   if (/^\d+\.\d+[a-z]*$/.test(word)) return steps.filter(step => hasNumber(step, word))
   if (!word.includes('.')) return steps.filter(({ block }) => block === word)
   const point = word.indexOf('.')
   const [block, name] = [word.slice(0, point), word.slice(point + 1)]
   return steps.filter(step => step.block === block && (step.key === name || gives(step, name)))
+}
+
+/** Both ends of a range of numbers; nothing where the word is none. */
+export function rangeOf(word: string): { readonly first: string; readonly last: string } | undefined {
+  const range = /^(\d+\.\d+[a-z]*)\s*(?:-|–|\.\.)\s*(\d+\.\d+[a-z]*)$/.exec(word)
+  return range ? { first: range[1] ?? '', last: range[2] ?? '' } : undefined
 }
 
 const hasNumber = ({ line }: CheckedStep, number: string): boolean =>

@@ -6,8 +6,13 @@ export interface Signed {
   readonly on: string
 }
 
+/** Lines behind `#` that somebody wrote into the file by hand; they stay with what they stand at. */
+interface Remarked {
+  readonly remarks?: readonly string[]
+}
+
 /** A checker's tick at a step. */
-export interface Tick extends Signed {
+export interface Tick extends Signed, Remarked {
   readonly step: string
   /** The result as it was printed. */
   readonly as: string
@@ -15,19 +20,27 @@ export interface Tick extends Signed {
 }
 
 /** A checker's remark at a step; open until it is settled. */
-export interface Comment extends Signed {
+export interface Comment extends Signed, Remarked {
   readonly step: string
   readonly says: string
   readonly settled?: Signed & { readonly says: string }
 }
 
 /** What the record holds of one block. */
-export interface BlockRecord {
+export interface BlockRecord extends Remarked {
   readonly ticks: readonly Tick[]
   readonly comments: readonly Comment[]
 }
 
-/** The checking record of a notebook: ticks and comments by block and by the key of the step. */
+/** The checking record of a notebook: ticks and comments by block and by the key of the step; remarks above all blocks stand under no name. */
 export type CheckingRecord = ReadonlyMap<string, BlockRecord>
 
+export const aboveAll = ''
+
 export const emptyBlock: BlockRecord = { ticks: [], comments: [] }
+
+/** Whether the text is a day that there is, as `2026-03-04`. */
+export function isDay(text: string): boolean {
+  const day = /^\d{4}-\d{2}-\d{2}$/.test(text) ? new Date(`${text}T00:00:00Z`) : undefined
+  return day !== undefined && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text)
+}

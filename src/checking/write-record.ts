@@ -1,5 +1,14 @@
-import { Document, isSeq, type YAMLMap } from 'yaml'
-import { type BlockRecord, type CheckingRecord, type Comment, emptyBlock, type Signed, type Tick } from './record.ts'
+import { Document, isSeq, type Node, type YAMLMap } from 'yaml'
+import { asYaml, headLines } from './own-remarks.ts'
+import {
+  aboveAll,
+  type BlockRecord,
+  type CheckingRecord,
+  type Comment,
+  emptyBlock,
+  type Signed,
+  type Tick,
+} from './record.ts'
 import { vouched } from './step-print.ts'
 
 /**
@@ -10,23 +19,34 @@ export function writeRecord(
   record: CheckingRecord,
   { notebook, blocks }: { notebook: string; blocks: readonly string[] },
 ): string {
-  const gone = [...record.keys()].filter(name => !blocks.includes(name) && !isEmpty(record.get(name)))
+  const gone = [...record.keys()].filter(
+    name => name !== aboveAll && !blocks.includes(name) && !isEmpty(record.get(name)),
+  )
   const parts = [...blocks, ...gone].map(name => blockText(name, record.get(name) ?? emptyBlock))
-  return [head(notebook), ...parts].join('\n')
+  const head = [...headLines(notebook), ...(record.get(aboveAll)?.remarks ?? [])].map(line => `# ${line}\n`)
+  return [head.join(''), ...parts].join('\n')
 }
 
-const head = (notebook: string): string =>
-  `# Checking record of ${notebook}, kept by \`undercroft tick\`.\n# A tick stands while formula, source, inputs and result of its step are printed as they were.\n`
-
 const isEmpty = (block: BlockRecord | undefined): boolean =>
-  !block || (block.ticks.length === 0 && block.comments.length === 0)
+  !block || (block.ticks.length === 0 && block.comments.length === 0 && !block.remarks)
 
 function blockText(name: string, block: BlockRecord): string {
-  const entries = [...block.ticks.map(tickData), ...block.comments.map(commentData)]
-  const document = new Document({ [name]: entries.length > 0 ? entries : null })
+  const entries = [...block.ticks, ...block.comments]
+  const data = [...block.ticks.map(tickData), ...block.comments.map(commentData)]
+  const document = new Document({ [name]: data.length > 0 ? data : null })
   const list = document.get(name, true)
-  if (isSeq(list)) for (const item of list.items as YAMLMap[]) item.flow = item.has('step')
+  if (isSeq(list))
+    (list.items as YAMLMap[]).forEach((item, index) => {
+      item.flow = item.has('step')
+      remark(item, 'commentBefore', entries[index]?.remarks)
+    })
+  remark(list as Node, 'comment', block.remarks)
   return document.toString({ lineWidth: 0, nullStr: '', flowCollectionPadding: true }).replace(/[ \t]+$/gm, '')
+}
+
+function remark(node: Node, place: 'comment' | 'commentBefore', remarks: readonly string[] | undefined): void {
+  const text = asYaml(remarks)
+  if (text !== undefined) node[place] = text
 }
 
 const tickData = ({ step, by, on, as, of }: Tick) => ({ step, by, on, as, of: vouched.map(part => of[part]).join(' ') })

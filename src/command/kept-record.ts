@@ -1,11 +1,10 @@
-import { readFile } from 'node:fs/promises'
 import { basename } from 'node:path'
 import { readRecord } from '../checking/read-record.ts'
 import type { CheckingRecord } from '../checking/record.ts'
 import { exitStatus } from './exit-status.ts'
-import { codeOf, reasonOf } from './reason-of.ts'
+import { isThere } from './is-there.ts'
+import { readInput } from './read-input.ts'
 import { Stopped } from './stopped.ts'
-import type { Surroundings } from './surroundings.ts'
 import { writeTogether } from './write-together.ts'
 
 /** The checking record beside a notebook. */
@@ -18,34 +17,38 @@ export interface KeptRecord {
   readonly bytes: Uint8Array
 }
 
-/** Reads `shelter.checked.yaml` beside `shelter.md`; an absent file is an empty record. A file with faults is refused whole, so that no tick is lost by writing over it. */
+/** A tick of every line of the largest notebook, by several checkers. */
+const mostBytes = 8_000_000
+
+/** `shelter.checked.yaml` beside `shelter.md`. */
+export const recordPath = (file: string): string => `${file.replace(/\.(?:md|markdown)$/i, '')}.checked.yaml`
+
+/** Reads the record beside a notebook; an absent file is an empty record. A file with faults is refused whole, so that no tick is lost by writing over it. */
 export async function readKept(file: string): Promise<KeptRecord> {
-  const path = `${file.replace(/\.(?:md|markdown)$/i, '')}.checked.yaml`
-  const bytes = await readFile(path).catch((thrown: unknown) => {
-    if (codeOf(thrown) === 'ENOENT') return undefined
-    throw new Stopped(exitStatus.called, `\`${path}\` cannot be read: ${reasonOf(thrown)}`)
-  })
+  const path = recordPath(file)
   const notebook = basename(file)
-  return bytes
-    ? keptOf(path, { notebook, bytes })
-    : { path, notebook, there: false, record: new Map(), bytes: Buffer.alloc(0) }
+  if (!(await isThere(path))) return { path, notebook, there: false, record: new Map(), bytes: Buffer.alloc(0) }
+  return keptOf(path, { notebook, bytes: await readInput(path, { most: mostBytes, what: 'a checking record' }) })
 }
 
 /** The record in these bytes. Refuses faults with their lines. */
 export function keptOf(path: string, { notebook, bytes }: { notebook: string; bytes: Uint8Array }): KeptRecord {
-  const { record, faults } = readRecord(Buffer.from(bytes).toString('utf8'))
-  if (faults.length > 0)
-    throw new Stopped(
-      exitStatus.notebook,
-      faults.map(({ line, says }) => `${path}:${line}  ${says}`).join('\n'),
-      'Mend the checking record; nothing was written',
-    )
+  const { record, faults } = readRecord(textOf(path, bytes))
+  if (faults.length > 0) throw faulty(faults.map(({ line, says }) => `${path}:${line}  ${says}`).join('\n'))
   return { path, notebook, there: true, record, bytes }
 }
 
-/** Writes the record whole or not at all. */
-export async function keepRecord({ untilStopped }: Surroundings, path: string, text: string): Promise<void> {
-  await untilStopped(signal =>
-    writeTogether([{ path, bytes: text }], { help: 'The record stands beside its notebook', signal }),
-  )
+function textOf(path: string, bytes: Uint8Array): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
+  } catch {
+    throw faulty(`\`${path}\` is not UTF-8 text`)
+  }
 }
+
+const faulty = (says: string): Stopped =>
+  new Stopped(exitStatus.notebook, says, 'Mend the checking record; nothing was written')
+
+/** Writes the record whole or not at all. */
+export const keepRecord = (signal: AbortSignal, path: string, text: string): Promise<void> =>
+  writeTogether([{ path, bytes: text }], { help: 'The record stands beside its notebook', signal })

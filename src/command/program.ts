@@ -5,7 +5,7 @@ import type { IssueOptions } from './issue-options.ts'
 import type { ProveOptions } from './prove.ts'
 import type { SchedulesOptions } from './schedules.ts'
 import type { Surroundings } from './surroundings.ts'
-import type { TickOptions } from './tick.ts'
+import type { TickOptions } from './tick-options.ts'
 import type { TraceOptions } from './trace-options.ts'
 import type { VaryOptions } from './vary-options.ts'
 

@@ -15,6 +15,9 @@ import { sha256 } from './sha256.ts'
 import { Stopped } from './stopped.ts'
 import type { Surroundings } from './surroundings.ts'
 
+/** So large a package is not made; a file of another kind may be. */
+const aPackage = { most: 256_000_000, what: 'a package' }
+
 export interface ProveOptions {
   readonly browser?: string
   readonly format: 'text' | 'json'
@@ -23,7 +26,7 @@ export interface ProveOptions {
 /** `prove PACKAGE`: evaluates the notebook inside a package again, makes the package again, and says whether it is what its notebook gives. */
 export async function prove(around: Surroundings, path: string, options: ProveOptions): Promise<ExitStatus> {
   const { terminal } = around
-  const found = await readPackage(path, await readInput(path))
+  const found = await readPackage(path, await readInput(path, aPackage))
   terminal.doing(`evaluating ${found.name}`)
   const evaluated = evaluateBytes(found.notebook, found.name)
   const made = await makeAgain(around, { found, evaluated, options })

@@ -4,18 +4,24 @@ import { exitStatus } from './exit-status.ts'
 import { reasonOf } from './reason-of.ts'
 import { Stopped } from './stopped.ts'
 
+/** What is read, and the most that is taken of it. */
+export interface Readable {
+  readonly most: number
+  readonly what: string
+}
+
 /** More than the reader takes, so that it is the reader that says how much too large a file is; and an end to a source that has none. */
-const most = 32 * limits.fileBytes
+const aNotebook: Readable = { most: 32 * limits.fileBytes, what: 'a notebook' }
 const pieceBytes = 1 << 18
 
 /** Returns the bytes of a file, or of standard input for `-`. Refuses what cannot be read, in words. */
-export async function readInput(path: string): Promise<Uint8Array> {
+export async function readInput(path: string, readable = aNotebook): Promise<Uint8Array> {
   const chunks: Uint8Array[] = []
   let size = 0
   try {
     for await (const chunk of path === '-' ? process.stdin : piecesOf(path)) {
       size += chunk.length
-      if (size > most) throw tooLarge(path)
+      if (size > readable.most) throw tooLarge(path, readable)
       chunks.push(chunk)
     }
   } catch (thrown) {
@@ -39,11 +45,12 @@ async function* piecesOf(path: string): AsyncGenerator<Uint8Array> {
   }
 }
 
-function tooLarge(path: string): Stopped {
-  const [read, limit] = [most, limits.fileBytes].map(bytes => bytes / 1e6)
+function tooLarge(path: string, readable: Readable): Stopped {
+  const has = `${inputName(path)} has more than ${readable.most / 1e6} MB`
+  if (readable !== aNotebook) return new Stopped(exitStatus.called, `${has}, and ${readable.what} is never as large`)
   return new Stopped(
     exitStatus.notebook,
-    `${inputName(path)} has more than ${read} MB; the limit of a notebook is ${limit} MB`,
+    `${has}; the limit of a notebook is ${limits.fileBytes / 1e6} MB`,
     'Name a notebook, or divide it into several',
   )
 }

@@ -1,4 +1,5 @@
 import type { CheckedStep, CheckingState } from '../checking/checking-state.ts'
+import { printable } from '../diagnostic/printable.ts'
 import type { Workings } from '../evaluation/workings.ts'
 import { columns } from './columns.ts'
 import { plural } from './count-of.ts'
@@ -8,8 +9,16 @@ export function stateText(state: CheckingState, workings: Workings): string {
   const { steps, checked, fallen, open } = state.counts
   const head = `${checked} of ${plural(steps, 'step')} checked, ${fallen} fallen, ${plural(open, 'open comment')}`
   const parts = [head, blocksText(state, workings), fallenText(state), commentsText(state)]
-  return parts.filter(part => part !== '').join('\n\n')
+  // What stands in the record may come from anybody.
+  return parts
+    .filter(part => part !== '')
+    .join('\n\n')
+    .split('\n')
+    .map(printable)
+    .join('\n')
 }
+
+const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
 const nameOf = ({ block, key }: CheckedStep): string => `${block}.${key}`
 
@@ -56,8 +65,8 @@ function commentsText({ steps, gone }: CheckingState): string {
   const all = [...there, ...lost]
   if (all.length === 0) return ''
   const lines = all.map(({ at, comment: { by, on, says, settled } }) => {
-    const answer = settled ? `\n  settled by ${settled.by}, ${settled.on}: ${settled.says}` : '\n  open'
-    return `${at}\n  ${by}, ${on}: ${says}${answer}`
+    const answer = settled ? `\n  settled by ${settled.by}, ${settled.on}: ${oneLine(settled.says)}` : '\n  open'
+    return `${at}\n  ${by}, ${on}: ${oneLine(says)}${answer}`
   })
   return `Comments\n${lines.join('\n')}`
 }

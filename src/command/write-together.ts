@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto'
-import { mkdir, realpath, rename, rm, stat, writeFile } from 'node:fs/promises'
+import { access, constants, mkdir, realpath, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { dirname } from 'node:path'
 import { exitStatus } from './exit-status.ts'
 import { codeOf, reasonOf } from './reason-of.ts'
@@ -57,6 +57,8 @@ async function placeOf(path: string, terms: WriteTerms): Promise<string> {
   const place = await realpath(path).catch(() => path)
   const there = await stat(place).catch(() => undefined)
   if (there?.isDirectory()) throw refused(path, 'a folder of that name is there', terms)
+  // A rename would put aside even a file that may not be written.
+  if (there) await refusing(path, terms, () => access(place, constants.W_OK))
   return place
 }
 

@@ -3,7 +3,10 @@ import { addComment, addTicks, removeTicks, settleComments } from '../../src/che
 import { checkingState } from '../../src/checking/checking-state.ts'
 import { chooseSteps } from '../../src/checking/choose-steps.ts'
 import type { CheckingRecord } from '../../src/checking/record.ts'
+import { defineModule } from '../../src/modules/module.ts'
+import { check, limit, ratio } from '../../src/modules/words.ts'
 import { fence, runText } from '../evaluation/run-text.ts'
+import { solves } from '../evaluation/toy-modules.ts'
 
 const site = (depth: string, basis = 'standpipe') =>
   fence('assume site', `water: { value: ${depth}, basis: ${basis} }\nload: 5 kPa`)
@@ -20,6 +23,15 @@ function ticked(body: string): CheckingRecord {
   const all = checkingState(runText(body).workings, nobody).steps
   return addTicks(nobody, { steps: all, all, signed })
 }
+
+/** A check that rests on `x` alone, while its limit and its second method rest on other numbers. */
+const root = defineModule({
+  ...solves,
+  id: 'root',
+  inputs: { ...solves.inputs, age: ratio({ says: 'age of the table', default: '1' }) },
+  steps: [...solves.steps, check('small', 'x <= 100', { says: 'x is small' })],
+  limits: [limit('age <= 5', { says: 'the table is new', otherwise: 'warn', on: 'age' })],
+})
 
 const fallenAfter = (record: CheckingRecord, body: string) =>
   checkingState(runText(body).workings, record).steps.flatMap(({ key, fallen }) =>
@@ -41,6 +53,27 @@ describe('the state of the checking record', () => {
 
   it('falls under a changed formula, the result of which happens to stay', () => {
     expect(fallenAfter(ticked(text()), text('2 m', '(4 / 2)'))).toEqual([['q', 'formula']])
+  })
+
+  it('falls where only a doubt at a check comes: a limit is exceeded, or the methods differ', () => {
+    const doubted = (body: string, changed: string) => {
+      const { workings } = runText(body, { modules: [root] })
+      const { steps } = checkingState(workings, nobody)
+      const after = checkingState(
+        runText(changed, { modules: [root] }).workings,
+        addTicks(nobody, { steps, all: steps, signed }),
+      )
+      return after.steps.flatMap(({ key, now, fallen }) => fallen.map(({ changed }) => [key, now, ...changed]))
+    }
+    const body = (more = '') => fence('calc root r', `x: 9\n${more}`)
+    expect(doubted(body(), body())).toEqual([])
+    expect(doubted(body(), body('age: 8'))).toEqual([['small', 'satisfied but outside limits', 'result']])
+    expect(doubted(body(), body('bias: 1')).filter(([key]) => key === 'small')).toEqual([
+      ['small', 'satisfied but methods differ', 'result'],
+    ])
+    expect(doubted(body('age: 8'), body('age: 8\nbias: 1')).filter(([key]) => key === 'small')).toEqual([
+      ['small', 'satisfied but outside limits and methods differ', 'result'],
+    ])
   })
 
   it('stands when a line is put before a step, and when the basis of an assumption is reworded', () => {

@@ -6,14 +6,24 @@ import { writeRecord } from '../../src/checking/write-record.ts'
 
 const of = { formula: '00000000', source: '11111111', inputs: '2222222e', result: '33333333' }
 const words = fc.string({ unit: 'grapheme', minLength: 1, maxLength: 30 }).filter(text => text.trim() === text)
+const remarks = fc.array(fc.constantFrom('of the wall', 'twice: – “so”', '# again', '- { step: x }'), {
+  minLength: 1,
+  maxLength: 3,
+})
 const signed = { by: words, on: fc.constantFrom('2026-01-05', '2028-02-29') }
-const tick = fc.record({ step: words, ...signed, as: words, of: fc.constant(of) })
+const tick = fc.record(
+  { step: words, ...signed, as: words, of: fc.constant(of), remarks },
+  { requiredKeys: ['step', 'by', 'on', 'as', 'of'] },
+)
 const settled = fc.record({ ...signed, says: words })
 const comment = fc.record(
-  { step: words, ...signed, says: words, settled },
+  { step: words, ...signed, says: words, settled, remarks },
   { requiredKeys: ['step', 'by', 'on', 'says'] },
 )
-const block = fc.record({ ticks: fc.array(tick, { maxLength: 4 }), comments: fc.array(comment, { maxLength: 3 }) })
+const block = fc.record(
+  { ticks: fc.array(tick, { maxLength: 4 }), comments: fc.array(comment, { maxLength: 3 }), remarks },
+  { requiredKeys: ['ticks', 'comments'] },
+)
 
 describe('the checking record as a file', () => {
   it('comes back as it was written, whatever names and remarks hold', () => {

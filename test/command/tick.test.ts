@@ -1,9 +1,9 @@
 import { execFileSync } from 'node:child_process'
-import { readFileSync, writeFileSync } from 'node:fs'
+import { chmodSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { folderWith } from './notebooks.ts'
-import { undercroft } from './run-undercroft.ts'
+import { plainUser, undercroft } from './run-undercroft.ts'
 
 const notebook = (depth: string) => `---
 title: Trial
@@ -60,6 +60,22 @@ describe('tick', () => {
       2,
       'Give one of `--remove`, `--comment` and `--settle`\n',
     ],
+    [['thrust', ...by('A. Lund'), '--on', '2026-02-30'], 2, /not `2026-02-30`\n$/],
+    [['thrust', ...by('A\nLund')], 2, '`--by` is a name in one line, of characters that can be printed\n'],
+    [['thrust', ...by('A\u001b[31m Lund')], 2, '`--by` is a name in one line, of characters that can be printed\n'],
+    [['thrust', ...by('x'.repeat(300))], 2, '`--by` is a name of at most 80 characters, and this one has 300\n'],
+    [['thrust', ...by('A. Lund'), '--comment', ' '], 2, '`--comment` says nothing\n'],
+    [['thrust', ...by('A. Lund'), '--settle', ''], 2, '`--settle` says nothing\n'],
+    [['thrust', ...by('A. Lund'), '--comment', 'a\u0007'], 2, /^`--comment` holds a character/],
+    [['thrust', ...by('A. Lund'), '--remove'], 2, /^A\. Lund has no tick at these steps\n/],
+    [['1.02-1.01', ...by('A. Lund')], 2, '`1.02-1.01` runs backwards\nWrite `1.01-1.02`\n'],
+    [['1.01-1.09', ...by('A. Lund')], 2, /^No step is numbered `1\.09`\n/],
+    [['1', ...by('A. Lund')], 2, '`1` is the number of a block\nName the block: `thrust`\n'],
+    [['site.water', ...by('A. Lund')], 2, /^`site\.water` is an assumption, which has no step to tick\n/],
+    [['A1', ...by('A. Lund')], 2, /^`A1` is an assumption/],
+    [['--by', 'A. Lund', '--comment', 'Why?'], 2, /^`--by` and `--comment` without a step: nothing was written\n/],
+    [['--remove'], 2, /^`--remove` without a step/],
+    [['thrust', '--begin'], 2, /^`--begin` lays down an empty record/],
     [['thrust', ...by('m. aird')], 2, /^m\. aird prepared this package/],
   ])('refuses %j', async (args, status, stderr) => {
     const cwd = folderWith({ 'a.md': notebook('2 m') })
@@ -74,6 +90,91 @@ describe('tick', () => {
     const { status, stderr } = await tick(cwd, 'thrust', ...by('A. Lund'))
     expect([status, stderr]).toEqual([1, expect.stringMatching(/^a\.checked\.yaml:2 {2}`by` is missing here\n/)])
     expect(readFileSync(join(cwd, 'a.checked.yaml'), 'utf8')).toBe(spoilt)
+  })
+
+  it.each([
+    [
+      'that a merge left in two',
+      'thrust:\n<<<<<<< HEAD\n=======\n>>>>>>> b\n',
+      /^a\.checked\.yaml:2 {2}A merge left two versions/,
+    ],
+    ['that is cut short', 'thrust:\n  - { step: u, by: "A', /^a\.checked\.yaml:2 {2}[^\n]*\nMend/],
+    ['of two documents', 'thrust:\n---\nrest:\n', /^a\.checked\.yaml:2 {2}A second document begins here/],
+    ['with a block twice', 'thrust:\nthrust:\n', /^a\.checked\.yaml:\d {2}`thrust` stands here twice\nMend/],
+    ['that is no text', Buffer.from([0x74, 0xe9, 0x3a]), /^`a\.checked\.yaml` is not UTF-8 text\nMend/],
+    ['on a day that there is not', `thrust:\n  - { comment: u, by: x, on: 2026-02-30, says: y }\n`, /not `2026-02-30`/],
+    ['nested too deep', `thrust: ${'['.repeat(100_000)}`, /^a\.checked\.yaml:1 {2}[^\n]*\nMend/],
+  ])('says one thing of a record %s, and leaves it', async (_, spoilt, says) => {
+    const cwd = folderWith({ 'a.md': notebook('2 m'), 'a.checked.yaml': spoilt })
+    for (const args of [['thrust', ...by('A. Lund')], []]) {
+      const { status, stderr } = await tick(cwd, ...args)
+      expect([status, stderr]).toEqual([1, expect.stringMatching(says)])
+    }
+    expect(readFileSync(join(cwd, 'a.checked.yaml'))).toEqual(Buffer.from(spoilt))
+  })
+
+  it('refuses a record that is larger than any', async () => {
+    const cwd = folderWith({ 'a.md': notebook('2 m'), 'a.checked.yaml': Buffer.alloc(9_000_000, '#') })
+    const { status, stderr } = await tick(cwd)
+    expect([status, stderr]).toEqual([
+      2,
+      '`a.checked.yaml` has more than 8 MB, and a checking record is never as large\n',
+    ])
+  })
+
+  it('keeps every tick of several runs at once', async () => {
+    const cwd = folderWith({ 'a.md': notebook('2 m') })
+    const names = ['A', 'B', 'C', 'D', 'E']
+    const runs = await Promise.all(names.map(name => tick(cwd, 'thrust.u', ...by(name))))
+    expect(runs.map(({ status }) => status)).toEqual(names.map(() => 0))
+    const text = readFileSync(join(cwd, 'a.checked.yaml'), 'utf8')
+    expect([...text.matchAll(/by: (\w)/g)].map(([, name]) => name).sort()).toEqual(names)
+    expect(readdirSync(cwd).sort()).toEqual(['a.checked.yaml', 'a.md'])
+  })
+
+  it('waits for another run and then says what is in the way', { timeout: 20_000 }, async () => {
+    const cwd = folderWith({ 'a.md': notebook('2 m'), 'a.checked.yaml.lock': '' })
+    const { status, stderr } = await tick(cwd, 'thrust', ...by('A. Lund'))
+    expect([status, stderr]).toEqual([
+      4,
+      '`a.checked.yaml.lock` is there: another run is writing `a.checked.yaml`\nWhere none is running, delete `a.checked.yaml.lock`\n',
+    ])
+    expect(readdirSync(cwd).sort()).toEqual(['a.checked.yaml.lock', 'a.md'])
+  })
+
+  it('writes over no record that is read-only', async context => {
+    const user = await plainUser()
+    if (!user) return context.skip()
+    const cwd = folderWith({ 'a.md': notebook('2 m'), 'a.checked.yaml': '' })
+    chmodSync(cwd, 0o777)
+    chmodSync(join(cwd, 'a.checked.yaml'), 0o444)
+    const { status, stderr } = await undercroft(['tick', 'a.md', 'thrust', ...by('A. Lund')], { cwd, ...user })
+    expect([status, stderr]).toEqual([4, expect.stringMatching(/^`a\.checked\.yaml` cannot be written: access/)])
+    expect(readFileSync(join(cwd, 'a.checked.yaml'), 'utf8')).toBe('')
+  })
+
+  it('keeps what was written into the record by hand', async () => {
+    const cwd = folderWith({ 'a.md': notebook('2 m') })
+    await tick(cwd, 'thrust', ...by('A. Lund'))
+    const path = join(cwd, 'a.checked.yaml')
+    const text = readFileSync(path, 'utf8')
+    writeFileSync(
+      path,
+      text.replace('thrust:', '# Of the wall\nthrust: # in two sittings').replace(/(step: u,.*)/, '$1 # twice'),
+    )
+    await tick(cwd, 'thrust', 'rest', ...by('A. Lund'))
+    await tick(cwd, 'thrust', ...by('J. Okonedo'), '--comment', 'Two\nlines\u00a0– “so”')
+    const after = readFileSync(path, 'utf8')
+    for (const line of ['# Of the wall\n', ' # in two sittings', '# twice\n']) expect(after).toContain(line)
+    expect(after.match(/#/g)).toHaveLength(5)
+    expect(after).toMatch(/thrust:\n {2}# in two sittings\n {2}# twice\n {2}- \{ step: u, /)
+    expect((await tick(cwd)).stdout).toContain('J. Okonedo, 2026-03-04: Two lines – “so”')
+  })
+
+  it('obeys no text of a record that would steer the terminal', async () => {
+    const entry = `thrust:\n  - comment: u\n    by: x\n    on: 2026-03-04\n    says: "a\\e[31mb\\nc"\n`
+    const cwd = folderWith({ 'a.md': notebook('2 m'), 'a.checked.yaml': entry })
+    expect((await tick(cwd)).stdout).toContain('a␛[31mb c')
   })
 
   it('ticks nothing in a notebook with errors', async () => {
