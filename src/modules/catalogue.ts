@@ -31,6 +31,7 @@ import { airSupply } from './living/air-supply.ts'
 import { closedUpTime } from './living/closed-up-time.ts'
 import { ductLoss } from './living/duct-loss.ts'
 import { foodStore } from './living/food-store.ts'
+import { ventSeparation } from './living/vent-separation.ts'
 import { wasteStore } from './living/waste-store.ts'
 import { waterStore } from './living/water-store.ts'
 import type { Module } from './module.ts'
@@ -90,6 +91,7 @@ export const catalogue: readonly Module[] = [
   airSupply,
   closedUpTime,
   ductLoss,
+  ventSeparation,
   waterStore,
   foodStore,
   wasteStore,

@@ -250,6 +250,11 @@ export const sources = {
     entry:
       'US civil-defence report AD-621998 on the ventilation of fallout shelters (abstract: minimum survival rate of 3 cfm for each person).',
   },
+  'ashrae-62': {
+    short: 'ASHRAE 62.1',
+    entry:
+      'ANSI/ASHRAE Standard 62.1-2016. Ventilation for acceptable indoor air quality. ASHRAE, Atlanta. Table 5.5.1 read in a reprint; the separation by dilution from memory.',
+  },
   'belgian-shelters': {
     short: 'Belgian practice',
     entry: 'Belgian guidance for family and public shelters: 6 m³/h of air for each person in a closed shelter.',
