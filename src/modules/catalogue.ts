@@ -16,6 +16,7 @@ import { strengthAge } from './concrete/strength-age.ts'
 import { twoWaySlab } from './concrete/two-way-slab.ts'
 import { wallPlate } from './concrete/wall-plate.ts'
 import { wallStrip } from './concrete/wall-strip.ts'
+import { baseHeave } from './ground/base-heave.ts'
 import { baseUplift } from './ground/base-uplift.ts'
 import { batteredPit } from './ground/battered-pit.ts'
 import { bearingEn1997 } from './ground/bearing-en-1997.ts'
@@ -57,6 +58,7 @@ export const catalogue: readonly Module[] = [
   batteredPit,
   pitInflow,
   baseUplift,
+  baseHeave,
   earthPressure,
   flotation,
   bearingEn1997,

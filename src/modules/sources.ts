@@ -30,6 +30,16 @@ export const sources = {
       'Coulomb, C. A. (1776). Essai sur une application des règles de maximis et minimis à quelques problèmes de statique. Académie royale des sciences, Paris; the closed form for a plane wedge as in B. M. Das, Principles of Foundation Engineering.',
   },
   craig: { short: 'Craig', entry: "R. F. Craig. Craig's Soil Mechanics. Spon Press, London." },
+  'bjerrum-eide': {
+    short: 'Bjerrum and Eide',
+    entry:
+      'Bjerrum, L. and Eide, O. (1956). Stability of strutted excavations in clay. Géotechnique 6(1), 32-47 (from memory).',
+  },
+  'peck-1969': {
+    short: 'Peck',
+    entry:
+      'Peck, R. B. (1969). Deep excavations and tunneling in soft ground. 7th International Conference on Soil Mechanics, Mexico, state of the art volume, 225-290 (from memory).',
+  },
   'dupuit-thiem': {
     short: 'Dupuit and Thiem',
     entry:
