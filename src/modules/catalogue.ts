@@ -12,6 +12,9 @@ import { oneWaySlabAci318 } from './concrete/one-way-slab-aci-318.ts'
 import { oneWaySlabIs456 } from './concrete/one-way-slab-is-456.ts'
 import { raftReaction } from './concrete/raft-reaction.ts'
 import { roofLoad } from './concrete/roof-load.ts'
+import { spanDepthAci318 } from './concrete/span-depth-aci-318.ts'
+import { spanDepthEn1992 } from './concrete/span-depth-en-1992.ts'
+import { spanDepthIs456 } from './concrete/span-depth-is-456.ts'
 import { strengthAge } from './concrete/strength-age.ts'
 import { twoWaySlab } from './concrete/two-way-slab.ts'
 import { wallPlate } from './concrete/wall-plate.ts'
@@ -82,6 +85,9 @@ export const catalogue: readonly Module[] = [
   crackWidthEn1992,
   oneWayShearAci318,
   oneWayShearEn1992,
+  spanDepthIs456,
+  spanDepthEn1992,
+  spanDepthAci318,
   strengthAge,
   halvingLayers,
   gammaSlab,
