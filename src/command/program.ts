@@ -4,6 +4,7 @@ import { type ExitStatus, exitStatus } from './exit-status.ts'
 import type { IssueOptions } from './issue-options.ts'
 import type { ProveOptions } from './prove.ts'
 import type { SchedulesOptions } from './schedules.ts'
+import { type Starter, starters } from './starters.ts'
 import type { Surroundings } from './surroundings.ts'
 import type { TickOptions } from './tick-options.ts'
 import type { TraceOptions } from './trace-options.ts'
@@ -13,6 +14,10 @@ const notes = `
 Exit status: 0 all is well, 1 the notebook has errors or the package differs, 2 called wrongly, 3 a check is not satisfied,
 4 the package could not be written, 70 a fault of the program itself.
 Results are for review by a licensed engineer under the local code.`
+
+const starterLines = Object.entries(starters)
+  .map(([name, { says }]) => `  ${name.padEnd(12)}${says}`)
+  .join('\n')
 
 /** Runs one command line and returns its exit status. */
 export async function runProgram(args: readonly string[], around: Surroundings): Promise<ExitStatus> {
@@ -54,9 +59,12 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
   program
     .command('start')
     .argument('[folder]', 'where to put it', '.')
+    .addOption(new Option('--template <name>', 'which').choices(Object.keys(starters)).default('first'))
     .description('lay down a starter notebook that issues as it stands')
-    .addHelpText('after', '\nExample: undercroft start shelter')
-    .action(async (folder: string) => done(await (await import('./start.ts')).start(around, folder)))
+    .addHelpText('after', `\nTemplates:\n${starterLines}\n\nExample: undercroft start shelter`)
+    .action(async (folder: string, options: { template: Starter }) =>
+      done(await (await import('./start.ts')).start(around, folder, options)),
+    )
 
   program
     .command('check')

@@ -1,6 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { starters } from '../../src/command/starters.ts'
 import { folderWith } from './notebooks.ts'
 import { pageTexts } from './pdf-text.ts'
 import { undercroft } from './run-undercroft.ts'
@@ -13,6 +14,23 @@ describe('start', () => {
     const issued = await undercroft(['issue', 'shelter/shelter.md'], { cwd })
     expect([issued.status, issued.stderr]).toEqual([0, ''])
     expect((await pageTexts(join(cwd, 'shelter/shelter.pdf'))).length).toBeGreaterThan(3)
+  })
+
+  it.each(Object.keys(starters))(
+    'the template %s evaluates with every check satisfied and without a warning',
+    async template => {
+      const cwd = folderWith()
+      const { status, stdout } = await undercroft(['start', '--template', template], { cwd })
+      expect(status).toBe(0)
+      const file = /^Wrote (\S+)$/m.exec(stdout)?.[1] ?? ''
+      expect(await undercroft(['check', file], { cwd })).toMatchObject({ status: 0, stderr: '' })
+    },
+  )
+
+  it('refuses a template that is not there, and names those that are', async () => {
+    const { status, stderr } = await undercroft(['start', '--template', 'boks'], { cwd: folderWith() })
+    expect(status).toBe(2)
+    for (const name of Object.keys(starters)) expect(stderr).toContain(name)
   })
 
   it('says the two commands that come next, and both run', async () => {
