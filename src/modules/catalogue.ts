@@ -31,6 +31,7 @@ import { levels } from './ground/levels.ts'
 import { pitInflow } from './ground/pit-inflow.ts'
 import { settlementElastic } from './ground/settlement-elastic.ts'
 import { soilStress } from './ground/soil-stress.ts'
+import { surfaceLoad } from './ground/surface-load.ts'
 import { airSupply } from './living/air-supply.ts'
 import { closedUpTime } from './living/closed-up-time.ts'
 import { ductLoss } from './living/duct-loss.ts'
@@ -62,6 +63,7 @@ export const catalogue: readonly Module[] = [
   pitInflow,
   baseUplift,
   baseHeave,
+  surfaceLoad,
   earthPressure,
   flotation,
   bearingEn1997,

@@ -30,6 +30,16 @@ export const sources = {
       'Coulomb, C. A. (1776). Essai sur une application des règles de maximis et minimis à quelques problèmes de statique. Académie royale des sciences, Paris; the closed form for a plane wedge as in B. M. Das, Principles of Foundation Engineering.',
   },
   craig: { short: 'Craig', entry: "R. F. Craig. Craig's Soil Mechanics. Spon Press, London." },
+  'newmark-1935': {
+    short: 'Newmark',
+    entry:
+      'Newmark, N. M. (1935). Simplified computation of vertical pressures in elastic foundations. University of Illinois Engineering Experiment Station, Circular 24 (from memory; in the form with one arctangent, which is the same).',
+  },
+  boussinesq: {
+    short: 'Boussinesq',
+    entry:
+      "Boussinesq, J. (1885). Application des potentiels à l'étude de l'équilibre et du mouvement des solides élastiques. Gauthier-Villars, Paris; the equation read in reprints.",
+  },
   'bjerrum-eide': {
     short: 'Bjerrum and Eide',
     entry:
