@@ -25,6 +25,7 @@ import { batteredPit } from './ground/battered-pit.ts'
 import { bearingEn1997 } from './ground/bearing-en-1997.ts'
 import { bearingMeyerhof } from './ground/bearing-meyerhof.ts'
 import { bearingTerzaghi } from './ground/bearing-terzaghi.ts'
+import { bracedPit } from './ground/braced-pit.ts'
 import { earthPressure } from './ground/earth-pressure.ts'
 import { flotation } from './ground/flotation.ts'
 import { levels } from './ground/levels.ts'
@@ -63,6 +64,7 @@ export const catalogue: readonly Module[] = [
   pitInflow,
   baseUplift,
   baseHeave,
+  bracedPit,
   surfaceLoad,
   earthPressure,
   flotation,
