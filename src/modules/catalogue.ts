@@ -26,6 +26,7 @@ import { bearingEn1997 } from './ground/bearing-en-1997.ts'
 import { bearingMeyerhof } from './ground/bearing-meyerhof.ts'
 import { bearingTerzaghi } from './ground/bearing-terzaghi.ts'
 import { bracedPit } from './ground/braced-pit.ts'
+import { cantileverSheeting } from './ground/cantilever-sheeting.ts'
 import { earthPressure } from './ground/earth-pressure.ts'
 import { flotation } from './ground/flotation.ts'
 import { levels } from './ground/levels.ts'
@@ -65,6 +66,7 @@ export const catalogue: readonly Module[] = [
   baseUplift,
   baseHeave,
   bracedPit,
+  cantileverSheeting,
   surfaceLoad,
   earthPressure,
   flotation,
