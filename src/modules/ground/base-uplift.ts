@@ -67,14 +67,14 @@ export const baseUplift = defineModule({
   covers: ['pit-uplift'],
   drawing: ['depth_most'],
   limits: [
-    limit('plug > 0 m', {
+    limit('aquifer_top > depth', {
       says: 'tight ground is left between formation and aquifer',
       advice: 'A pit dug into the aquifer takes its water in: see `pit-inflow`',
       otherwise: 'refuse',
       on: 'depth',
       source: cite('statics'),
     }),
-    limit('h_w > 0 m', {
+    limit('aquifer_top > water_depth', {
       says: 'the water rises above the top of the aquifer',
       advice: 'Without pressure there is no uplift: leave the block out',
       otherwise: 'refuse',

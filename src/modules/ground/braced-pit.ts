@@ -75,7 +75,7 @@ export const bracedPit = defineModule({
       on: 'water_depth',
       source: peck,
     }),
-    limit('sum(struts.short) <= 0 m', {
+    limit('0.5 m + sum(struts.short) <= 0.5 m', {
       says: 'every strut stands at least half a metre below the one above',
       advice: 'List the struts downwards',
       otherwise: 'refuse',

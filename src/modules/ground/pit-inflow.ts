@@ -18,7 +18,7 @@ export const pitInflow = defineModule({
   results: ['Q_pump', 'head', 'P_pump', 'drawdown', 'Q', 'Q_high', 'r_e', 'R_0_high'],
   covers: ['pit-water'],
   limits: [
-    limit('drawdown > 0 m', {
+    limit('depth + margin > water_depth', {
       says: 'the water stands above the depth to which it is to be lowered',
       advice: 'The pit is dry without pumping: leave the block out',
       otherwise: 'refuse',
@@ -36,7 +36,7 @@ export const pitInflow = defineModule({
       on: 'reach',
       source: cite('dupuit-thiem'),
     }),
-    limit('h_e > 0 m', {
+    limit('H > drawdown', {
       says: 'the water is not lowered to the base of the aquifer',
       advice: 'Wells cannot dry the whole aquifer: cut it off, or drain on its base and reckon otherwise',
       otherwise: 'refuse',
@@ -49,7 +49,8 @@ export const pitInflow = defineModule({
       otherwise: 'refuse',
       on: 'aquifer_top',
     }),
-    limit('h_over >= 0 m', {
+    limit('aquifer_top >= water_depth + drawdown', {
+      when: { choice: 'aquifer', is: ['confined'] },
       says: 'lowered, the head still stands over the top of the aquifer',
       advice: 'The flow turns into one with a water table near the pit: this formula no longer holds',
       otherwise: 'refuse',

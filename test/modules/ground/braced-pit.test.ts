@@ -172,6 +172,11 @@ describe('braced-pit', () => {
     expect(refusals('sand', { struts: [{ z: '8 m' }] })).toEqual(['limit-exceeded'])
   })
 
+  it('braced-pit: half a metre is enough wherever it lies, rounding of the machine or not', () => {
+    for (const top of [0.1, 0.7, 1.1, 2.2, 3.3])
+      expect(refusals('sand', { top_strut: `${top} m`, struts: [{ z: `${(top + 0.5).toFixed(1)} m` }] })).toEqual([])
+  })
+
   it('braced-pit: a shallow pit is marked', () => {
     const kept = (depth: string) =>
       run('sand', { depth, struts: [{ z: '4 m' }] }).limits.find(({ says }) => says.includes('6 m'))?.kept

@@ -120,6 +120,15 @@ describe('pit-inflow', () => {
     expect(refusals({ aquifer_top: '5 m' })).toEqual(['limit-exceeded'])
   })
 
+  it('pit-inflow: what just touches its bound is taken or refused whatever the rounding of the machine', () => {
+    for (const depth of [2.1, 2.9, 3.3, 4.7]) {
+      const lowered = `${(depth + 0.5).toFixed(1)} m`
+      expect(refusals({ ...confined, depth: `${depth} m`, aquifer_top: lowered })).toEqual([])
+      expect(refusals({ depth: `${depth} m`, water_depth: lowered })).toEqual(['limit-exceeded'])
+      expect(refusals({ depth: `${depth} m`, aquifer_base: lowered })).toEqual(['limit-exceeded'])
+    }
+  })
+
   it('pit-inflow: a long trench is marked', () => {
     expect(kept({ ring_length: '40 m' }, 'five times')).toBe(true)
     expect(kept({ ring_length: '40.1 m' }, 'five times')).toBe(false)
