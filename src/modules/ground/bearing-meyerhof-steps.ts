@@ -21,7 +21,7 @@ const stress = (name: string, formula: string, more: { says: string; source?: Ci
 const slant = (load: string): Step =>
   step('alpha_V', `atan(H / ${load})`, {
     says: 'slope of the load from the vertical',
-    symbol: 'alpha',
+    symbol: 'alpha_V',
     unit: angleUnit,
     source: cite('statics'),
   })

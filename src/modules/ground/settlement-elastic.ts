@@ -48,7 +48,7 @@ export const settlementElastic = defineModule({
     }),
   },
   steps: settlementElasticSteps,
-  results: ['s_centre', 's_stiff', 'q_n'],
+  results: ['s_centre', 's_stiff', 'p_net'],
   covers: ['settlement'],
   limits: [
     ...settlementLimits,
@@ -76,7 +76,7 @@ export const settlementElastic = defineModule({
         takes: {
           width: 'width',
           length: 'length',
-          pressure: 'q_n',
+          pressure: 'p_net',
           thickness: { list: 'layers.thickness' },
           E: { list: 'layers.E' },
           nu: { list: 'layers.nu' },

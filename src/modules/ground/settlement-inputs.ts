@@ -2,7 +2,7 @@ import type { Input, Limit, Step } from '../module.ts'
 import { cite } from '../sources.ts'
 import { check, length, limit, pressure, step } from '../words.ts'
 import { bearingGround, rectangularBase } from './bearing-inputs.ts'
-import { overburden } from './bearing-steps.ts'
+import { overburden, totalOverburden } from './bearing-steps.ts'
 import { pressureUnit } from './ground-units.ts'
 
 export const settlementUnit = { SI: 'mm', US: 'in' } as const
@@ -37,9 +37,9 @@ export const pressingBase = {
 /** Overburden and the net pressure that settles the ground. */
 export const netPressure: readonly Step[] = [
   ...overburden,
-  step('q_n', 'max(pressure - q_eff - u, 0 kPa)', {
+  totalOverburden,
+  step('p_net', 'max(pressure - q_tot, 0 kPa)', {
     says: 'net pressure: more than the ground that was dug out',
-    symbol: 'q_n',
     unit: pressureUnit,
     source: cite('statics'),
   }),
@@ -57,7 +57,7 @@ export const settlementLimits: readonly Limit[] = [
     otherwise: 'refuse',
     on: 'length',
   }),
-  limit('q_n > 0 kPa', {
+  limit('p_net > 0 kPa', {
     says: 'the base presses more than the ground that was dug out',
     advice: 'What settles then is only what heaved when the pit was dug: it is not reckoned here',
     otherwise: 'warn',

@@ -82,7 +82,7 @@ describe('immediate settlement', () => {
     expect(run({ pressure: '300 kPa' }).si('s_centre')).toBeCloseTo(2 * s, 12)
     expect(run({ layers: [{ thickness: '4 m', E: '80 MPa', nu: '0.5' }] }).si('s_centre')).toBeCloseTo(s / 2, 12)
     const deep = run({ depth: '4 m' })
-    expect(deep.si('q_n')).toBeCloseTo((150 - 18 * 3 - 20) * 1000, 6)
+    expect(deep.si('p_net')).toBeCloseTo((150 - 18 * 3 - 20) * 1000, 6)
     expect(deep.si('s_centre') / s).toBeCloseTo(76 / 150, 12)
     expect(run().si('s_stiff')).toBeCloseTo(0.93 * s, 12)
   })
