@@ -32,6 +32,7 @@ import { flotation } from './ground/flotation.ts'
 import { levels } from './ground/levels.ts'
 import { pitInflow } from './ground/pit-inflow.ts'
 import { settlementElastic } from './ground/settlement-elastic.ts'
+import { settlementOedometer } from './ground/settlement-oedometer.ts'
 import { soilStress } from './ground/soil-stress.ts'
 import { surfaceLoad } from './ground/surface-load.ts'
 import { airSupply } from './living/air-supply.ts'
@@ -74,6 +75,7 @@ export const catalogue: readonly Module[] = [
   bearingTerzaghi,
   bearingMeyerhof,
   settlementElastic,
+  settlementOedometer,
   roofLoad,
   raftReaction,
   twoWaySlab,

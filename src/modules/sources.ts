@@ -144,6 +144,10 @@ export const sources = {
     entry:
       'Steinbrenner, W. (1934). Tafeln zur Setzungsberechnung. Die Straße 1, 121-124; the closed form as in J. E. Bowles, Foundation Analysis and Design.',
   },
+  'das-geotechnical': {
+    short: 'Das, Geotechnical',
+    entry: 'B. M. Das. Principles of Geotechnical Engineering. Cengage Learning, Stamford.',
+  },
   // concrete
   'en-1991-1-1': {
     short: 'EN 1991-1-1',
