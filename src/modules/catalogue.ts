@@ -31,6 +31,7 @@ import { earthPressure } from './ground/earth-pressure.ts'
 import { flotation } from './ground/flotation.ts'
 import { levels } from './ground/levels.ts'
 import { pitInflow } from './ground/pit-inflow.ts'
+import { retainingStability } from './ground/retaining-stability.ts'
 import { settlementElastic } from './ground/settlement-elastic.ts'
 import { settlementOedometer } from './ground/settlement-oedometer.ts'
 import { soilStress } from './ground/soil-stress.ts'
@@ -76,6 +77,7 @@ export const catalogue: readonly Module[] = [
   bearingMeyerhof,
   settlementElastic,
   settlementOedometer,
+  retainingStability,
   roofLoad,
   raftReaction,
   twoWaySlab,
