@@ -27,6 +27,7 @@ import { bearingMeyerhof } from './ground/bearing-meyerhof.ts'
 import { bearingTerzaghi } from './ground/bearing-terzaghi.ts'
 import { bracedPit } from './ground/braced-pit.ts'
 import { cantileverSheeting } from './ground/cantilever-sheeting.ts'
+import { compaction } from './ground/compaction.ts'
 import { earthPressure } from './ground/earth-pressure.ts'
 import { flotation } from './ground/flotation.ts'
 import { levels } from './ground/levels.ts'
@@ -78,6 +79,7 @@ export const catalogue: readonly Module[] = [
   settlementElastic,
   settlementOedometer,
   retainingStability,
+  compaction,
   roofLoad,
   raftReaction,
   twoWaySlab,

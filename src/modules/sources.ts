@@ -148,6 +148,11 @@ export const sources = {
     short: 'Das, Geotechnical',
     entry: 'B. M. Das. Principles of Geotechnical Engineering. Cengage Learning, Stamford.',
   },
+  'astm-d1556': {
+    short: 'ASTM D1556',
+    entry:
+      'ASTM D1556. Standard test method for density and unit weight of soil in place by sand-cone method. ASTM International, West Conshohocken. Not read: the arithmetic as in B. M. Das, Principles of Geotechnical Engineering.',
+  },
   // concrete
   'en-1991-1-1': {
     short: 'EN 1991-1-1',
