@@ -37,6 +37,7 @@ import { settlementElastic } from './ground/settlement-elastic.ts'
 import { settlementOedometer } from './ground/settlement-oedometer.ts'
 import { soilStress } from './ground/soil-stress.ts'
 import { surfaceLoad } from './ground/surface-load.ts'
+import { soilTreatment } from './ground/soil-treatment.ts'
 import { airSupply } from './living/air-supply.ts'
 import { closedUpTime } from './living/closed-up-time.ts'
 import { ductLoss } from './living/duct-loss.ts'
@@ -80,6 +81,7 @@ export const catalogue: readonly Module[] = [
   settlementOedometer,
   retainingStability,
   compaction,
+  soilTreatment,
   roofLoad,
   raftReaction,
   twoWaySlab,

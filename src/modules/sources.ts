@@ -153,6 +153,11 @@ export const sources = {
     entry:
       'ASTM D1556. Standard test method for density and unit weight of soil in place by sand-cone method. ASTM International, West Conshohocken. Not read: the arithmetic as in B. M. Das, Principles of Geotechnical Engineering.',
   },
+  'termite-practice': {
+    short: 'published rates',
+    entry:
+      'Rates of chemical treatment against termites as contractors publish them after IS 6313 Part 2 (Bureau of Indian Standards, New Delhi), and as labels in the United States state them. The standard was not read, and the pages disagree.',
+  },
   // concrete
   'en-1991-1-1': {
     short: 'EN 1991-1-1',
