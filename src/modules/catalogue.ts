@@ -35,6 +35,7 @@ import { pitInflow } from './ground/pit-inflow.ts'
 import { retainingStability } from './ground/retaining-stability.ts'
 import { settlementElastic } from './ground/settlement-elastic.ts'
 import { settlementOedometer } from './ground/settlement-oedometer.ts'
+import { soilArching } from './ground/soil-arching.ts'
 import { soilStress } from './ground/soil-stress.ts'
 import { surfaceLoad } from './ground/surface-load.ts'
 import { soilTreatment } from './ground/soil-treatment.ts'
@@ -82,6 +83,7 @@ export const catalogue: readonly Module[] = [
   retainingStability,
   compaction,
   soilTreatment,
+  soilArching,
   roofLoad,
   raftReaction,
   twoWaySlab,

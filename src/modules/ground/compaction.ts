@@ -72,8 +72,20 @@ export const compaction = defineModule({
     rho_sand: '1540 kg/m^3',
     cone_sand: '1.60 kg',
     tests: [
-      { test: 'formation at the north end', jar_before: '6.80 kg', jar_after: '3.25 kg', m_wet: '2.58 kg', w: '7.8 percent' },
-      { test: 'formation at the south end', jar_before: '6.75 kg', jar_after: '3.11 kg', m_wet: '2.69 kg', w: '8.4 percent' },
+      {
+        test: 'formation at the north end',
+        jar_before: '6.80 kg',
+        jar_after: '3.25 kg',
+        m_wet: '2.58 kg',
+        w: '7.8 percent',
+      },
+      {
+        test: 'formation at the south end',
+        jar_before: '6.75 kg',
+        jar_after: '3.11 kg',
+        m_wet: '2.69 kg',
+        w: '8.4 percent',
+      },
     ],
     fill: '2.4 m',
     lift: '0.2 m',
