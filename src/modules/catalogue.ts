@@ -1,3 +1,6 @@
+import { anchorageAci318 } from './concrete/anchorage-aci-318.ts'
+import { anchorageEn1992 } from './concrete/anchorage-en-1992.ts'
+import { anchorageIs456 } from './concrete/anchorage-is-456.ts'
 import { barChoiceAci318 } from './concrete/bar-choice-aci-318.ts'
 import { barChoiceEn1992 } from './concrete/bar-choice-en-1992.ts'
 import { barChoiceIs456 } from './concrete/bar-choice-is-456.ts'
@@ -105,6 +108,9 @@ export const catalogue: readonly Module[] = [
   spanDepthEn1992,
   spanDepthAci318,
   strengthAge,
+  anchorageIs456,
+  anchorageAci318,
+  anchorageEn1992,
   halvingLayers,
   gammaSlab,
   falloutDecay,

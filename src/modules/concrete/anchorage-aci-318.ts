@@ -1,0 +1,205 @@
+import { defineModule, type PublishedCase, type Step } from '../module.ts'
+import { cite } from '../sources.ts'
+import { type Axis, table } from '../table.ts'
+import { choice, length, limit, look, quantity, step, when } from '../words.ts'
+import { anchorageCautions, checkAnchored, checkLap, lengthsGiven } from './anchorage-parts.ts'
+import { barInput, diameterStep, size, strength } from './bar-steps.ts'
+
+const aci = (at: string) => cite('aci-318', at)
+const grades = {
+  'Grade 40': '40 000 psi',
+  'Grade 60': '60 000 psi',
+  'Grade 80': '80 000 psi',
+  'Grade 100': '100 000 psi',
+} as const
+const grade: Axis = { kind: 'words', says: 'grade of the bar', keys: Object.keys(grades) }
+const status = 'from memory of the standard'
+
+const yieldStress = table(
+  { title: 'Yield strength', source: aci('20.2.2.4'), status, unit: 'psi', row: grade },
+  '40000 \n 60000 \n 80000 \n 100000',
+)
+const gradeFactor = table(
+  { title: 'Factor for the grade', source: aci('Table 25.4.2.5'), status, unit: '', row: grade },
+  '1.0 \n 1.0 \n 1.15 \n 1.3',
+)
+
+const divisor = (formula: string): Step =>
+  step('k_d', formula, { says: 'divisor for size and spacing of the bars', source: aci('Table 25.4.2.3') })
+const bySize = (says: string, small: string, large: string): Step =>
+  when({ formula: 'phi <= 0.75 in' }, { says, yes: [divisor(small)], no: [divisor(large)] })
+const small = 'the bar is No. 6 or smaller'
+
+const hook: readonly Step[] = [
+  step('psi_c', 'min(f_c / (15000 psi) + 0.6, 1.0)', {
+    says: 'factor for the strength of the concrete',
+    source: aci('Table 25.4.3.2'),
+  }),
+  when(
+    { formula: 'spacing >= 6 * phi' },
+    {
+      says: 'the hooks stand at least six diameters apart',
+      yes: [step('psi_r', '1.0', { says: 'factor for the spacing of hooks', source: aci('Table 25.4.3.2') })],
+      no: [step('psi_r', '1.6', { says: 'factor for the spacing of hooks', source: aci('Table 25.4.3.2') })],
+    },
+  ),
+  step(
+    'l_dh',
+    'max(f_y * psi_r * psi_c / (55 * sqrt(f_c / (1 psi)) * (1 psi)) * (phi / (1 in))^1.5 * (1 in), 8 * phi, 6 in)',
+    {
+      says: 'development length of the hook',
+      unit: size,
+      source: aci('25.4.3.1'),
+    },
+  ),
+  checkAnchored('available >= l_dh', aci('25.4.3.1')),
+]
+
+const steps: readonly Step[] = [
+  diameterStep,
+  look('f_y', yieldStress, { row: 'grade', says: 'yield strength of the bar', unit: strength }),
+  look('psi_g', gradeFactor, { row: 'grade', says: 'factor for the grade' }),
+  when(
+    { choice: 'casting', is: ['top'] },
+    {
+      yes: [step('psi_t', '1.3', { says: 'factor for the casting position', source: aci('Table 25.4.2.5') })],
+      no: [step('psi_t', '1.0', { says: 'factor for the casting position', source: aci('Table 25.4.2.5') })],
+    },
+  ),
+  when(
+    { formula: 'spacing - phi >= 2 * phi and cover >= phi' },
+    {
+      says: 'the bars lie two diameters apart, with a cover of one',
+      yes: [bySize(small, '25', '20')],
+      no: [bySize(small, '50 / 3', '40 / 3')],
+    },
+  ),
+  step('l_d', 'max(f_y * psi_t * psi_g / (k_d * sqrt(f_c / (1 psi)) * (1 psi)) * phi, 12 in)', {
+    says: 'development length of the straight bar',
+    unit: size,
+    source: aci('25.4.2.1, Table 25.4.2.3'),
+  }),
+  when({ choice: 'end', is: ['straight'] }, { yes: [checkAnchored('available >= l_d', aci('25.4.2.1'))], no: hook }),
+  when(
+    { choice: 'lap_class', is: ['class A'] },
+    {
+      yes: [step('l_st', 'max(1.0 * l_d, 12 in)', { says: 'lap needed', unit: size, source: aci('Table 25.5.2.1') })],
+      no: [step('l_st', 'max(1.3 * l_d, 12 in)', { says: 'lap needed', unit: size, source: aci('Table 25.5.2.1') })],
+    },
+  ),
+  checkLap('lap_planned >= l_st', aci('25.5.2.1')),
+]
+
+const base = {
+  grade: 'Grade 60',
+  f_c: '4000 psi',
+  casting: 'bottom',
+  end: 'straight',
+  lap_class: 'class B',
+  cover: '2 in',
+  spacing: '8 in',
+  available: '60 in',
+}
+const worked = (id: string, bar_size: string, printed: string): PublishedCase => ({
+  id,
+  source: 'ACI 318-19, Table 25.4.2.3, 4000 psi, Grade 60, bottom bars, worked from the table',
+  status: 'memory',
+  says: `${bar_size}, bars apart`,
+  inputs: { ...base, bar_size },
+  answers: { l_d: printed },
+})
+
+/** Development length, hook and laps of a bar in tension by ACI 318-19, 25.4 and 25.5. */
+export const anchorageAci318 = defineModule({
+  id: 'anchorage-aci-318',
+  version: '1.0.0',
+  title: 'Anchorage and laps by ACI 318',
+  asks: 'Does this bar reach far enough past the section to yield, and how long is its lap?',
+  code: 'ACI 318-19',
+  inputs: {
+    bar_size: barInput,
+    grade: choice({ says: 'grade of the bar', words: grades }),
+    f_c: quantity('stress', {
+      says: 'specified cylinder strength of the concrete',
+      symbol: 'f_c',
+      unit: strength,
+      least: '2500 psi',
+      most: '10000 psi',
+      source: aci('25.4.1.4'),
+    }),
+    casting: choice({
+      says: 'casting position',
+      words: { top: 'more than 12 in of fresh concrete below a level bar', bottom: 'less, or an upright bar' },
+    }),
+    cover: length({
+      says: 'clear cover to the bar',
+      symbol: 'c',
+      unit: size,
+      above: '0 mm',
+      usual: ['0.75 in', '4 in'],
+    }),
+    spacing: length({
+      says: 'spacing of the bars that are anchored or lapped, centre to centre',
+      symbol: 's',
+      unit: size,
+      above: '0 mm',
+      usual: ['3 in', '18 in'],
+    }),
+    end: choice({ says: 'end of the bar', words: { straight: 'no bend', hooked: 'standard hook of 25.3.1' } }),
+    lap_class: choice({
+      says: 'class of the lap',
+      words: {
+        'class A': 'twice the steel needed, and at most half of the bars lapped in one place',
+        'class B': 'all others',
+      },
+    }),
+    ...lengthsGiven,
+  },
+  steps,
+  results: ['l_d', 'l_st', 'l_dh'],
+  covers: ['anchorage'],
+  drawing: ['l_d', 'l_st'],
+  limits: [
+    limit('spacing - phi >= max(phi, 1 in)', {
+      says: 'the clear distance of the bars is at least a diameter and an inch',
+      otherwise: 'refuse',
+      on: 'spacing',
+      source: aci('25.2.1'),
+    }),
+    limit('cover >= 0.75 * phi', {
+      says: 'the cover is at least three quarters of the diameter',
+      otherwise: 'refuse',
+      on: 'cover',
+      source: aci('20.5.1.3'),
+    }),
+    limit('phi <= 1.41 in', {
+      says: 'bars that are lapped are No. 11 or smaller',
+      when: { given: 'lap_planned' },
+      advice: 'Couple larger bars',
+      otherwise: 'refuse',
+      on: 'bar_size',
+      source: aci('25.5.1.1'),
+    }),
+  ],
+  cautions: [
+    ...anchorageCautions,
+    'Tension, uncoated bars, normal-weight concrete; steel beyond what is needed shortens nothing here. Coated bars need more.',
+    {
+      says: 'The hook is taken with a side cover of six diameters, as inside a slab or wall; at a free edge it needs a quarter more.',
+      when: { choice: 'end', is: ['hooked'] },
+    },
+  ],
+  published: [
+    worked('anch-7', 'No. 8', '47.4 in'),
+    worked('anch-8', 'No. 5', '23.7 in'),
+    {
+      id: 'anch-9',
+      source: 'ACI 318-19, 25.4.3.1, No. 8, 4000 psi, Grade 60, worked apart: 60000 times 0.8667 over 55 times 63.25',
+      status: 'computed',
+      says: 'standard hook, hooks six diameters apart',
+      inputs: { ...base, bar_size: 'No. 8', end: 'hooked' },
+      answers: { l_dh: '14.95 in' },
+    },
+  ],
+  example: { ...base, bar_size: 'No. 5', available: '26 in', lap_planned: '32 in' },
+})
