@@ -21,6 +21,7 @@ import { spanDepthIs456 } from './concrete/span-depth-is-456.ts'
 import { strengthAge } from './concrete/strength-age.ts'
 import { twoWaySlab } from './concrete/two-way-slab.ts'
 import { wallPlate } from './concrete/wall-plate.ts'
+import { wallOpening } from './concrete/wall-opening.ts'
 import { wallStrip } from './concrete/wall-strip.ts'
 import { baseHeave } from './ground/base-heave.ts'
 import { baseUplift } from './ground/base-uplift.ts'
@@ -111,6 +112,7 @@ export const catalogue: readonly Module[] = [
   anchorageIs456,
   anchorageAci318,
   anchorageEn1992,
+  wallOpening,
   halvingLayers,
   gammaSlab,
   falloutDecay,
