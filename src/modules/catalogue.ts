@@ -10,6 +10,8 @@ import { flexureIs456 } from './concrete/flexure-is-456.ts'
 import { oneWayShearAci318 } from './concrete/one-way-shear-aci-318.ts'
 import { oneWayShearEn1992 } from './concrete/one-way-shear-en-1992.ts'
 import { oneWayShearIs456 } from './concrete/one-way-shear-is-456.ts'
+import { formPressureAci347 } from './concrete/form-pressure-aci-347.ts'
+import { formPressureCiria108 } from './concrete/form-pressure-ciria-108.ts'
 import { oneWaySlab } from './concrete/one-way-slab.ts'
 import { oneWaySlabAci318 } from './concrete/one-way-slab-aci-318.ts'
 import { oneWaySlabIs456 } from './concrete/one-way-slab-is-456.ts'
@@ -113,6 +115,8 @@ export const catalogue: readonly Module[] = [
   anchorageAci318,
   anchorageEn1992,
   wallOpening,
+  formPressureAci347,
+  formPressureCiria108,
   halvingLayers,
   gammaSlab,
   falloutDecay,
