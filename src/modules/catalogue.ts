@@ -20,6 +20,7 @@ import { roofLoad } from './concrete/roof-load.ts'
 import { spanDepthAci318 } from './concrete/span-depth-aci-318.ts'
 import { spanDepthEn1992 } from './concrete/span-depth-en-1992.ts'
 import { spanDepthIs456 } from './concrete/span-depth-is-456.ts'
+import { slabFormwork } from './concrete/slab-formwork.ts'
 import { strengthAge } from './concrete/strength-age.ts'
 import { twoWaySlab } from './concrete/two-way-slab.ts'
 import { wallPlate } from './concrete/wall-plate.ts'
@@ -117,6 +118,7 @@ export const catalogue: readonly Module[] = [
   wallOpening,
   formPressureAci347,
   formPressureCiria108,
+  slabFormwork,
   halvingLayers,
   gammaSlab,
   falloutDecay,

@@ -1,0 +1,65 @@
+import type { Step } from '../module.ts'
+import { type Citation, cite } from '../sources.ts'
+import { check, each, step, when } from '../words.ts'
+
+export const areaLoad = { SI: 'kPa', US: 'psf' }
+
+export const beamEnds = {
+  'one or two': 'one span, or two',
+  'three or more': 'three equal spans or more',
+} as const
+
+const aci = (at: string) => cite('aci-347', at)
+const statics = cite('statics', 'beams of equal spans')
+const force = { SI: 'kN', US: 'lbf' }
+const moment = { SI: 'kN*m', US: 'lbf*ft' }
+
+const load = (name: string, formula: string, says: string, source: Citation): Step =>
+  step(name, formula, { says, unit: areaLoad, source })
+const least = (live: string, all: string): readonly Step[] => [
+  load('w_L', live, 'live load of the work', aci('2.2.1')),
+  load('w_least', all, 'least load in all', aci('2.2.1')),
+]
+
+const loads: readonly Step[] = [
+  load('w_D', 'unit_weight * thickness + forms_weight', 'dead load', cite('statics')),
+  when({ choice: 'carting', is: ['motor carts'] }, { yes: least('75 psf', '125 psf'), no: least('50 psf', '100 psf') }),
+  load('w_f', 'max(w_D + w_L, w_least)', 'load on the forms', aci('2.2.1')),
+]
+
+const bent = (formula: string): Step => step('M_b', formula, { says: 'greatest moment', unit: moment, source: statics })
+const sunk = (formula: string): Step =>
+  step('y_b', formula, { says: 'deflection', symbol: 'y', unit: { SI: 'mm', US: 'in' }, source: statics })
+
+const eachBeam: readonly Step[] = [
+  step('q', 'w_f * spacing', { says: 'load on the beam', unit: { SI: 'kN/m', US: 'plf' } }),
+  when({ choice: 'spans', is: ['three or more'] }, { yes: [bent('q * span^2 / 10')], no: [bent('q * span^2 / 8')] }),
+  step('V_b', '0.625 * q * span', { says: 'greatest shear', unit: force, source: statics }),
+  when(
+    { choice: 'spans', is: ['three or more'] },
+    {
+      yes: [sunk('q * span^4 / (145 * stiffness)')],
+      no: [sunk('5 * q * span^4 / (384 * stiffness)')],
+    },
+  ),
+  check('bending', 'M_b <= moment_capacity', { says: 'moment', source: statics }),
+  check('shear', 'V_b <= shear_capacity', { says: 'shear', source: statics }),
+  check('deflection', 'y_b <= span / 360', { says: 'deflection', source: aci('common limit of formwork') }),
+]
+
+/** Load, beams, props and bracing. */
+export const slabFormworkSteps: readonly Step[] = [
+  ...loads,
+  each('beams', eachBeam),
+  step('P', '1.25 * w_f * prop_spacing * bearer_spacing', {
+    says: 'load of an inner prop, under a bearer of two spans',
+    unit: force,
+    source: statics,
+  }),
+  check('props', 'P <= prop_capacity', { says: 'load of a prop' }),
+  step('h_b', 'max(100 plf, 0.02 * w_D * panel_width)', {
+    says: 'level force to brace, per length of edge',
+    unit: { SI: 'kN/m', US: 'plf' },
+    source: aci('2.2.3'),
+  }),
+]
