@@ -15,6 +15,7 @@ import { formPressureCiria108 } from './concrete/form-pressure-ciria-108.ts'
 import { oneWaySlab } from './concrete/one-way-slab.ts'
 import { oneWaySlabAci318 } from './concrete/one-way-slab-aci-318.ts'
 import { oneWaySlabIs456 } from './concrete/one-way-slab-is-456.ts'
+import { quantities } from './concrete/quantities.ts'
 import { raftReaction } from './concrete/raft-reaction.ts'
 import { roofLoad } from './concrete/roof-load.ts'
 import { spanDepthAci318 } from './concrete/span-depth-aci-318.ts'
@@ -119,6 +120,7 @@ export const catalogue: readonly Module[] = [
   formPressureAci347,
   formPressureCiria108,
   slabFormwork,
+  quantities,
   halvingLayers,
   gammaSlab,
   falloutDecay,
