@@ -4,6 +4,7 @@ import { anchorageIs456 } from './concrete/anchorage-is-456.ts'
 import { barChoiceAci318 } from './concrete/bar-choice-aci-318.ts'
 import { barChoiceEn1992 } from './concrete/bar-choice-en-1992.ts'
 import { barChoiceIs456 } from './concrete/bar-choice-is-456.ts'
+import { barSchedule } from './concrete/bar-schedule.ts'
 import { crackWidthEn1992 } from './concrete/crack-width-en-1992.ts'
 import { crackWidthIs456 } from './concrete/crack-width-is-456.ts'
 import { flexureIs456 } from './concrete/flexure-is-456.ts'
@@ -121,6 +122,7 @@ export const catalogue: readonly Module[] = [
   formPressureCiria108,
   slabFormwork,
   quantities,
+  barSchedule,
   halvingLayers,
   gammaSlab,
   falloutDecay,
