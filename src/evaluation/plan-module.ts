@@ -107,7 +107,8 @@ function takeField(
     stage.all.set(entity.name, entity)
     if (line) lines.push(line)
     const { symbol, place } = entity
-    const idle = input.kind === 'quantity' && input.when !== undefined && !isTrue(judge({ ...stage, scope }, input.when))
+    const idle =
+      input.kind === 'quantity' && input.when !== undefined && !isTrue(judge({ ...stage, scope }, input.when))
     if (idle && planned.taken) return
     given.push({
       name: entity.name,

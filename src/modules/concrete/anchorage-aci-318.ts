@@ -156,7 +156,7 @@ export const anchorageAci318 = defineModule({
     ...lengthsGiven,
   },
   steps,
-  results: ['l_d', 'l_st', 'l_dh'],
+  results: ['l_d', 'l_st'],
   covers: ['anchorage'],
   drawing: ['l_d', 'l_st'],
   limits: [
@@ -166,11 +166,11 @@ export const anchorageAci318 = defineModule({
       on: 'spacing',
       source: aci('25.2.1'),
     }),
-    limit('cover >= 0.75 * phi', {
-      says: 'the cover is at least three quarters of the diameter',
+    limit('cover >= 0.5 * phi', {
+      says: 'the cover is at least half the diameter',
       otherwise: 'refuse',
       on: 'cover',
-      source: aci('20.5.1.3'),
+      source: aci('R25.4.2.4'),
     }),
     limit('phi <= 1.41 in', {
       says: 'bars that are lapped are No. 11 or smaller',
@@ -179,6 +179,14 @@ export const anchorageAci318 = defineModule({
       otherwise: 'refuse',
       on: 'bar_size',
       source: aci('25.5.1.1'),
+    }),
+    limit('phi <= 1.41 in', {
+      says: 'bars with hooks are No. 11 or smaller',
+      when: { choice: 'end', is: ['hooked'] },
+      advice: 'Hooks of larger bars have other factors',
+      otherwise: 'refuse',
+      on: 'bar_size',
+      source: aci('Table 25.4.3.2'),
     }),
   ],
   cautions: [

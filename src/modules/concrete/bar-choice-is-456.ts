@@ -21,7 +21,7 @@ const wallSteel = (title: string, cells: string) =>
   table(
     {
       title,
-      source: cite('is-456', 'cl. 32.5 a) and b)'),
+      source: cite('is-456', 'cl. 32.5 a), c)'),
       status: 'from memory of the standard',
       unit: '',
       row: { kind: 'words', says: 'bars of the wall', keys: isWall.is },
@@ -63,7 +63,7 @@ const least: readonly Step[] = [
 
 const most: readonly Step[] = [
   when(isWall, {
-    yes: [mostSpacing('min(3 * thickness, 450 mm)', cite('is-456', 'cl. 32.5 c)'))],
+    yes: [mostSpacing('min(3 * thickness, 450 mm)', cite('is-456', 'cl. 32.5 b), d)'))],
     no: [
       when(
         { choice: 'member', is: ['slab, main'] },
@@ -78,7 +78,7 @@ const most: readonly Step[] = [
       }),
     ],
   }),
-  checkMost(cite('is-456', 'cl. 26.3.3 b), 32.5 c)')),
+  checkMost(cite('is-456', 'cl. 26.3.3 b), 32.5 b), d)')),
 ]
 
 /** Bar and spacing for a required area by IS 456: least steel, largest spacing, clear distance. */

@@ -17,14 +17,14 @@ const moment = { SI: 'kN*m', US: 'lbf*ft' }
 const load = (name: string, formula: string, says: string, source: Citation): Step =>
   step(name, formula, { says, unit: areaLoad, source })
 const least = (live: string, all: string): readonly Step[] => [
-  load('w_L', live, 'live load of the work', aci('2.2.1')),
-  load('w_least', all, 'least load in all', aci('2.2.1')),
+  load('w_L', live, 'live load of the work', aci('4.2.1')),
+  load('w_least', all, 'least load in all', aci('4.2.1')),
 ]
 
 const loads: readonly Step[] = [
   load('w_D', 'unit_weight * thickness + forms_weight', 'dead load', cite('statics')),
   when({ choice: 'carting', is: ['motor carts'] }, { yes: least('75 psf', '125 psf'), no: least('50 psf', '100 psf') }),
-  load('w_f', 'max(w_D + w_L, w_least)', 'load on the forms', aci('2.2.1')),
+  load('w_f', 'max(w_D + w_L, w_least)', 'load on the forms', aci('4.2.1')),
 ]
 
 const bent = (formula: string): Step => step('M_b', formula, { says: 'greatest moment', unit: moment, source: statics })
@@ -60,6 +60,6 @@ export const slabFormworkSteps: readonly Step[] = [
   step('h_b', 'max(100 plf, 0.02 * w_D * panel_width)', {
     says: 'level force to brace, per length of edge',
     unit: { SI: 'kN/m', US: 'plf' },
-    source: aci('2.2.3'),
+    source: aci('4.2.3'),
   }),
 ]

@@ -56,7 +56,7 @@ export const wallOpening = defineModule({
       words: {
         none: 'only what is cut is replaced: common practice',
         'ACI 318':
-          'one No. 5 at each side and face besides, for openings like windows and doors in walls with two layers',
+          'one No. 5 or more at each side and face, for openings like windows and doors in walls with two layers',
       },
     }),
   },

@@ -208,11 +208,20 @@ describe('anchorage-aci-318', () => {
     [{ spacing: '1.62 in' }, ['limit-exceeded']],
     [{ bar_size: 'No. 11' }, []],
     [{ bar_size: 'No. 14' }, ['limit-exceeded']],
-    [{ cover: '0.47 in' }, []],
-    [{ cover: '0.46 in' }, ['limit-exceeded']],
+    [{ cover: '0.32 in' }, []],
+    [{ cover: '0.31 in' }, ['limit-exceeded']],
     [{ f_c: '2499 psi' }, ['value-outside-range']],
     [{ f_c: '10001 psi' }, ['value-outside-range']],
   ])('anchorage-aci-318: %j', (more, said) => {
     expect(rules(aci(more))).toEqual(said)
+  })
+
+  it('anchorage-aci-318: hooks of bars beyond No. 11 are refused, straight bars without a lap are not', () => {
+    const { lap_planned: _, ...without } = anchorageAci318.example
+    const large = (end: string, bar_size: string) =>
+      rules(runModule(anchorageAci318, { ...without, end, bar_size, spacing: '12 in' }))
+    expect(large('hooked', 'No. 11')).toEqual([])
+    expect(large('hooked', 'No. 14')).toEqual(['limit-exceeded'])
+    expect(large('straight', 'No. 14')).toEqual([])
   })
 })
