@@ -7,6 +7,7 @@ import { size, strength } from './bar-steps.ts'
 
 const en = (at: string) => cite('en-1992-1-1', at)
 
+/** Shares of the bars lapped in one section. */
 export const lappedShares = {
   'up to 25 percent': 'factor 1.0',
   '33 percent': 'factor 1.15',

@@ -1,95 +1,17 @@
-import { defineModule, type Step } from '../module.ts'
+import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { table } from '../table.ts'
-import { choice, look, quantity, step, when } from '../words.ts'
+import { choice, quantity } from '../words.ts'
+import { leastAci318, mostAci318 } from './bar-choice-aci-318-steps.ts'
 import {
   barChoiceCautions,
   barChoiceInputs,
   barChoiceLimits,
   barChoiceResults,
   barChoiceSteps,
-  checkMost,
   depthOf,
-  mostSpacing,
 } from './bar-choice-parts.ts'
 import { drawBarChoice } from './bar-choice-sketch.ts'
-import { size, steelPerWidth, strength } from './bar-steps.ts'
-
-const isWall = { choice: 'member', is: ['wall, vertical', 'wall, horizontal'] }
-const wallSteel = (title: string, cells: string) =>
-  table(
-    {
-      title,
-      source: cite('aci-318', 'Table 11.6.1'),
-      status: 'from memory of the standard',
-      unit: '',
-      row: { kind: 'words', says: 'bars of the wall', keys: isWall.is },
-    },
-    cells,
-  )
-const light = wallSteel('Least steel of walls, Grade 60 to No. 5, part of the gross section', '0.0012 \n 0.0020')
-const heavy = wallSteel('Least steel of walls, other bars, part of the gross section', '0.0015 \n 0.0025')
-const wallRatio = { row: 'member', says: 'least steel of the wall, both faces, over the gross section' }
-
-const least: readonly Step[] = [
-  when(isWall, {
-    yes: [
-      when(
-        { formula: 'f_y >= 60000 psi and phi <= 0.625 in' },
-        {
-          says: 'the bars are of Grade 60 or more and no larger than No. 5',
-          yes: [look('rho_min', light, wallRatio)],
-          no: [look('rho_min', heavy, wallRatio)],
-        },
-      ),
-      step('A_min', 'rho_min * thickness / 2', {
-        says: 'least steel at each face',
-        unit: steelPerWidth,
-        source: cite('aci-318', '11.6.1'),
-      }),
-    ],
-    no: [
-      step('A_min', '0.0018 * thickness', {
-        says: 'least steel',
-        unit: steelPerWidth,
-        source: cite('aci-318', '7.6.1.1, 24.4.3.2'),
-      }),
-    ],
-  }),
-]
-
-const crackSpacing: readonly Step[] = [
-  step('f_s', '2 / 3 * f_y', {
-    says: 'steel stress under service load',
-    unit: strength,
-    source: cite('aci-318', '24.3.2.1'),
-  }),
-  step('s_crack', 'min(15 in * (40000 psi / f_s) - 2.5 * cover, 12 in * (40000 psi / f_s))', {
-    says: 'largest spacing for crack control',
-    unit: size,
-    source: cite('aci-318', 'Table 24.3.2'),
-  }),
-  mostSpacing('min(3 * thickness, 18 in, s_crack)', cite('aci-318', '7.7.2.2, 7.7.2.3')),
-]
-
-const most: readonly Step[] = [
-  when(
-    { choice: 'member', is: ['slab, main'] },
-    {
-      yes: crackSpacing,
-      no: [
-        when(
-          { choice: 'member', is: ['slab, secondary'] },
-          {
-            yes: [mostSpacing('min(5 * thickness, 18 in)', cite('aci-318', '7.7.6.2.1'))],
-            no: [mostSpacing('min(3 * thickness, 18 in)', cite('aci-318', '11.7.2.1, 11.7.3.1'))],
-          },
-        ),
-      ],
-    },
-  ),
-  checkMost(cite('aci-318', '7.7.2, 7.7.6.2.1, 11.7.2.1, 11.7.3.1')),
-]
+import { strength } from './bar-steps.ts'
 
 const row = { member: 'slab, main', cover: '0.75 in', aggregate: '0.75 in', thickness: '8 in', f_y: '60000 psi' }
 const perFoot = (id: string, bar: string, spacing: string, printed: string) =>
@@ -130,8 +52,8 @@ export const barChoiceAci318 = defineModule({
     }),
   },
   steps: barChoiceSteps({
-    least,
-    most,
+    least: leastAci318,
+    most: mostAci318,
     area: cite('aci-318', '7.6.1.1, 24.4.3.2, 11.6.1'),
     clear: { formula: 'max(1 in, phi, 4 / 3 * aggregate)', source: cite('aci-318', '25.2.1') },
   }),

@@ -4,6 +4,7 @@ import { check, each, step, when } from '../words.ts'
 
 export const areaLoad = { SI: 'kPa', US: 'psf' }
 
+/** Over how many spans a beam runs. */
 export const beamEnds = {
   'one or two': 'one span, or two',
   'three or more': 'three equal spans or more',

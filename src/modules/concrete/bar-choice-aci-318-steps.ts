@@ -1,0 +1,84 @@
+import type { Step } from '../module.ts'
+import { cite } from '../sources.ts'
+import { table } from '../table.ts'
+import { look, step, when } from '../words.ts'
+import { checkMost, mostSpacing } from './bar-choice-parts.ts'
+import { size, steelPerWidth, strength } from './bar-steps.ts'
+
+const isWall = { choice: 'member', is: ['wall, vertical', 'wall, horizontal'] }
+const wallSteel = (title: string, cells: string) =>
+  table(
+    {
+      title,
+      source: cite('aci-318', 'Table 11.6.1'),
+      status: 'from memory of the standard',
+      unit: '',
+      row: { kind: 'words', says: 'bars of the wall', keys: isWall.is },
+    },
+    cells,
+  )
+const light = wallSteel('Least steel of walls, Grade 60 to No. 5, part of the gross section', '0.0012 \n 0.0020')
+const heavy = wallSteel('Least steel of walls, other bars, part of the gross section', '0.0015 \n 0.0025')
+const wallRatio = { row: 'member', says: 'least steel of the wall, both faces, over the gross section' }
+
+/** Least steel `A_min`, per width and face. */
+export const leastAci318: readonly Step[] = [
+  when(isWall, {
+    yes: [
+      when(
+        { formula: 'f_y >= 60000 psi and phi <= 0.625 in' },
+        {
+          says: 'the bars are of Grade 60 or more and no larger than No. 5',
+          yes: [look('rho_min', light, wallRatio)],
+          no: [look('rho_min', heavy, wallRatio)],
+        },
+      ),
+      step('A_min', 'rho_min * thickness / 2', {
+        says: 'least steel at each face',
+        unit: steelPerWidth,
+        source: cite('aci-318', '11.6.1'),
+      }),
+    ],
+    no: [
+      step('A_min', '0.0018 * thickness', {
+        says: 'least steel',
+        unit: steelPerWidth,
+        source: cite('aci-318', '7.6.1.1, 24.4.3.2'),
+      }),
+    ],
+  }),
+]
+
+const crackSpacing: readonly Step[] = [
+  step('f_s', '2 / 3 * f_y', {
+    says: 'steel stress under service load',
+    unit: strength,
+    source: cite('aci-318', '24.3.2.1'),
+  }),
+  step('s_crack', 'min(15 in * (40000 psi / f_s) - 2.5 * cover, 12 in * (40000 psi / f_s))', {
+    says: 'largest spacing for crack control',
+    unit: size,
+    source: cite('aci-318', 'Table 24.3.2'),
+  }),
+  mostSpacing('min(3 * thickness, 18 in, s_crack)', cite('aci-318', '7.7.2.2, 7.7.2.3')),
+]
+
+/** Largest spacing `s_most`, crack control in it, and its check. */
+export const mostAci318: readonly Step[] = [
+  when(
+    { choice: 'member', is: ['slab, main'] },
+    {
+      yes: crackSpacing,
+      no: [
+        when(
+          { choice: 'member', is: ['slab, secondary'] },
+          {
+            yes: [mostSpacing('min(5 * thickness, 18 in)', cite('aci-318', '7.7.6.2.1'))],
+            no: [mostSpacing('min(3 * thickness, 18 in)', cite('aci-318', '11.7.2.1, 11.7.3.1'))],
+          },
+        ),
+      ],
+    },
+  ),
+  checkMost(cite('aci-318', '7.7.2, 7.7.6.2.1, 11.7.2.1, 11.7.3.1')),
+]
