@@ -1,19 +1,17 @@
 import type { CaseInput, PublishedCase } from '../module.ts'
 
+const metre = {
+  span: '1 m',
+  spacing: '1 m',
+  spans: 'one or two',
+  moment_capacity: '5 kN*m',
+  shear_capacity: '11 kN',
+  stiffness: '450 kN*m^2',
+}
+
 const rest: Readonly<Record<string, CaseInput>> = {
   carting: 'hand',
-  beams: [
-    {
-      span: '1 m',
-      spacing: '1 m',
-      spans: 'one or two',
-      moment_capacity: '5 kN*m',
-      shear_capacity: '11 kN',
-      stiffness: '450 kN*m^2',
-    },
-  ],
-  prop_spacing: '1 m',
-  bearer_spacing: '1 m',
+  beams: [metre, metre],
   prop_capacity: '20 kN',
   panel_width: '4 m',
 }

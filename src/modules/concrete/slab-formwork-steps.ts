@@ -1,6 +1,6 @@
 import type { Step } from '../module.ts'
 import { type Citation, cite } from '../sources.ts'
-import { check, each, step, when } from '../words.ts'
+import { check, each, pairs, step, take, when } from '../words.ts'
 
 export const areaLoad = { SI: 'kPa', US: 'psf' }
 
@@ -48,11 +48,23 @@ const eachBeam: readonly Step[] = [
   check('deflection', 'y_b <= span / 360', { says: 'deflection', source: aci('common limit of formwork') }),
 ]
 
+const last = (name: string, of: string, says: string): Step =>
+  take(name, { list: 'beams', of, from: 'last', says, unit: { SI: 'm', US: 'ft' } })
+
 /** Load, beams, props and bracing. */
 export const slabFormworkSteps: readonly Step[] = [
   ...loads,
   each('beams', eachBeam),
-  step('P', '1.25 * w_f * prop_spacing * bearer_spacing', {
+  pairs('beams', [
+    check('carried', 'spacing <= prev_span', {
+      says: 'spacing against the span of what lies on them',
+      aspect: 'geometry',
+      source: statics,
+    }),
+  ]),
+  last('s_p', 'span', 'spacing of the props: the span of the last beams'),
+  last('s_b', 'spacing', 'spacing of these beams, the bearers'),
+  step('P', '1.25 * w_f * s_p * s_b', {
     says: 'load of an inner prop, under a bearer of two spans',
     unit: force,
     source: statics,

@@ -40,8 +40,8 @@ export const slabFormwork = defineModule({
       says: 'how the concrete is brought',
       words: { hand: 'pump, skip or barrow', 'motor carts': 'motorised carts on the deck' },
     }),
-    beams: list('sheathing, joists and bearers, from the top down', {
-      least: 1,
+    beams: list('sheathing, joists and bearers, from the top down to the props', {
+      least: 2,
       most: 6,
       fields: {
         beam: label({ says: 'what it is', optional: true }),
@@ -77,14 +77,6 @@ export const slabFormwork = defineModule({
         }),
       },
     }),
-    prop_spacing: length({
-      says: 'spacing of the props along the bearer',
-      symbol: 's_p',
-      unit: span,
-      above: '0 m',
-      most: '4 m',
-    }),
-    bearer_spacing: length({ says: 'spacing of the bearers', symbol: 's_b', unit: span, above: '0 m', most: '6 m' }),
     prop_capacity: quantity('force', {
       says: 'permissible load of a prop at its length',
       symbol: 'P_p',
@@ -102,7 +94,7 @@ export const slabFormwork = defineModule({
   steps: slabFormworkSteps,
   results: ['w_f', 'P', 'h_b', 'w_D', 'w_L'],
   covers: ['temporary-works'],
-  drawing: ['prop_spacing', 'bearer_spacing', 'P', 'h_b'],
+  drawing: ['s_p', 's_b', 'P', 'h_b'],
   schedule: { title: 'Beams of the forms', list: 'beams', columns: ['beam', 'span', 'spacing', 'M_b', 'V_b', 'y_b'] },
   limits: [
     limit('thickness <= 1 m', {
@@ -154,8 +146,6 @@ export const slabFormwork = defineModule({
         stiffness: '450 kN*m^2',
       },
     ],
-    prop_spacing: '1.0 m',
-    bearer_spacing: '1.2 m',
     prop_capacity: '20 kN',
     panel_width: '4 m',
   },
