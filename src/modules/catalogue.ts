@@ -7,6 +7,8 @@ import { barChoiceIs456 } from './concrete/bar-choice-is-456.ts'
 import { barSchedule } from './concrete/bar-schedule.ts'
 import { crackWidthEn1992 } from './concrete/crack-width-en-1992.ts'
 import { crackWidthIs456 } from './concrete/crack-width-is-456.ts'
+import { flexureAci318 } from './concrete/flexure-aci-318.ts'
+import { flexureEn1992 } from './concrete/flexure-en-1992.ts'
 import { flexureIs456 } from './concrete/flexure-is-456.ts'
 import { oneWayShearAci318 } from './concrete/one-way-shear-aci-318.ts'
 import { oneWayShearEn1992 } from './concrete/one-way-shear-en-1992.ts'
@@ -102,6 +104,8 @@ export const catalogue: readonly Module[] = [
   wallStrip,
   wallPlate,
   flexureIs456,
+  flexureAci318,
+  flexureEn1992,
   barChoiceIs456,
   barChoiceAci318,
   barChoiceEn1992,

@@ -193,6 +193,11 @@ export const sources = {
     entry:
       'EN 1992-1-1:2004. Eurocode 2: Design of concrete structures, part 1-1: general rules and rules for buildings. CEN, Brussels. Recommended values.',
   },
+  hognestad: {
+    short: 'Hognestad',
+    entry:
+      'Hognestad, E. (1951). A study of combined bending and axial load in reinforced concrete members. University of Illinois, Engineering Experiment Station, Bulletin 399. From memory.',
+  },
   johansen: {
     short: 'Johansen',
     entry: 'Johansen, K. W. (1962). Yield-line theory. Cement and Concrete Association, London.',

@@ -1,7 +1,7 @@
 import type { Second } from '../module.ts'
 import { cite } from '../sources.ts'
-import { solve, step } from '../words.ts'
 import { flexureIs456Section } from './flexure-is-456-section.ts'
+import { strainSteps } from './flexure-strain.ts'
 
 const why = 'Annex G rounds the integrals of the stress block to 0.36 and 0.42 (0.3616 and 0.4160)'
 
@@ -9,40 +9,13 @@ const why = 'Annex G rounds the integrals of the stress block to 0.36 and 0.42 (
 export const flexureIs456Second: Second = {
   title: 'Plane strains and integrated stresses',
   says: 'The stress and strain laws of IS 456 cl. 38.1 are integrated over the section and the neutral axis is found where the forces balance. Steel is taken straight to its design stress, 0.87 of its strength, and level beyond, for deformed bars as well: their curved start lies below the strains of an under-reinforced section.',
-  steps: [
-    solve(flexureIs456Section, {
-      takes: { b: 'width', d: 'd', area: 'A_st', f_ck: 'f_ck', f_y: 'f_y' },
-      gives: {
-        x: {
-          dimension: 'length',
-          name: 'x_strain',
-          says: 'depth of the neutral axis',
-          symbol: 'x_strain',
-          unit: { SI: 'mm', US: 'in' },
-        },
-        moment: {
-          dimension: 'moment',
-          name: 'M_strain',
-          says: 'moment that the strip carries',
-          symbol: 'M_strain',
-          unit: { SI: 'kN*m', US: 'lbf*in' },
-        },
-        steel: {
-          dimension: 'stress',
-          name: 'f_st',
-          says: 'stress in the steel',
-          symbol: 'f_st',
-          unit: { SI: 'MPa', US: 'psi' },
-        },
-      },
-      says: 'the section at failure',
-      source: cite('is-456', 'cl. 38.1, Fig. 21 to 23'),
-    }),
-    step('M_R_strain', 'M_strain / width', {
-      says: 'the same, per width',
-      unit: { SI: 'kN*m/m', US: 'lbf*ft/ft' },
-    }),
-  ],
+  steps: strainSteps({
+    method: flexureIs456Section,
+    takes: { b: 'width', d: 'd', area: 'A_st', f_ck: 'f_ck', f_y: 'f_y' },
+    source: cite('is-456', 'cl. 38.1, Fig. 21 to 23'),
+    perWidth: 'M_strain / width',
+    says: 'the same, per width',
+  }),
   compare: [
     { first: 'M_R', second: 'M_R_strain', band: 0.005, says: why, when: { formula: 'x_u <= x_max' } },
     { first: 'x_u', second: 'x_strain', band: 0.01, says: why, when: { formula: 'x_u <= x_max' } },

@@ -1,13 +1,13 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { choice, length, limit, quantity } from '../words.ts'
+import { choice, limit, quantity } from '../words.ts'
+import { flexureInputs, stripInputs } from './flexure-inputs.ts'
 import { flexureIs456Cases } from './flexure-is-456-cases.ts'
 import { flexureIs456Second } from './flexure-is-456-second.ts'
-import { flexureIs456Sketch } from './flexure-is-456-sketch.ts'
-import { capacitySteps, requiredSteps, sectionSteps, spacingSteps } from './flexure-is-456-steps.ts'
-import { steelWords } from './is456-steel.ts'
 
-const size = { SI: 'mm', US: 'in' }
+import { capacitySteps, requiredSteps, sectionSteps, spacingSteps } from './flexure-is-456-steps.ts'
+import { flexureSketch } from './flexure-sketch.ts'
+import { steelWords } from './is456-steel.ts'
 
 /** Bars for a moment, and the moment that bars carry: a slab or wall, singly reinforced, by IS 456 Annex G. */
 export const flexureIs456 = defineModule({
@@ -17,54 +17,7 @@ export const flexureIs456 = defineModule({
   asks: 'What steel does this moment need, and what moment do these bars carry?',
   code: 'IS 456:2000',
   inputs: {
-    moment: quantity('moment_per_length', {
-      says: 'factored bending moment per width',
-      note: 'Its sign does not count',
-      symbol: 'M',
-      unit: { SI: 'kN*m/m', US: 'lbf*ft/ft' },
-    }),
-    thickness: length({
-      says: 'overall depth of the section',
-      symbol: 'D',
-      unit: size,
-      above: '0 mm',
-      usual: ['100 mm', '1 m'],
-    }),
-    cover: length({
-      says: 'clear cover to the outermost bar, face in tension',
-      symbol: 'c',
-      unit: size,
-      least: '0 mm',
-      usual: ['20 mm', '100 mm'],
-    }),
-    face: choice({
-      says: 'face in tension',
-      note: 'It places the bars in the sketch and changes no number',
-      words: { bottom: 'sagging, or the lower face', top: 'hogging, or the upper face' },
-      default: 'bottom',
-    }),
-    outer_bar: length({
-      says: 'diameter of the bars between these and the face',
-      note: 'Nil for the outermost layer',
-      symbol: 'phi_o',
-      unit: size,
-      least: '0 mm',
-      default: '0 mm',
-    }),
-    bar_size: length({
-      says: 'diameter of the bars',
-      symbol: 'phi',
-      unit: size,
-      above: '0 mm',
-      usual: ['6 mm', '32 mm'],
-    }),
-    spacing: length({
-      says: 'spacing of the bars, centre to centre',
-      symbol: 's',
-      unit: size,
-      above: '0 mm',
-      usual: ['75 mm', '300 mm'],
-    }),
+    ...flexureInputs({ thickness: 'D', cover: 'c', outer: 'phi_o', bar: 'phi' }),
     f_ck: quantity('stress', {
       says: 'characteristic cube strength of the concrete at 28 days',
       unit: { SI: 'MPa', US: 'psi' },
@@ -73,21 +26,7 @@ export const flexureIs456 = defineModule({
       source: cite('is-456', 'Table 2, Table 5'),
     }),
     steel: choice({ says: 'grade of the bars', words: steelWords }),
-    aggregate: length({
-      says: 'largest nominal size of the aggregate',
-      symbol: 'd_a',
-      unit: size,
-      above: '0 mm',
-      usual: ['10 mm', '40 mm'],
-      default: '20 mm',
-    }),
-    width: length({
-      says: 'width of the strip that is designed',
-      symbol: 'b',
-      unit: size,
-      above: '0 mm',
-      default: '1000 mm',
-    }),
+    ...stripInputs,
   },
   steps: [...sectionSteps, ...requiredSteps, ...capacitySteps, ...spacingSteps],
   results: ['M_R', 'A_need', 'A_st', 's_need', 'd', 'x_u', 'p_t', 's_most'],
@@ -122,7 +61,7 @@ export const flexureIs456 = defineModule({
     },
   ],
   second: flexureIs456Second,
-  sketch: flexureIs456Sketch,
+  sketch: flexureSketch({ steel: 'A_st', axis: 'x_u' }),
   published: flexureIs456Cases,
   example: {
     moment: '38 kN*m/m',

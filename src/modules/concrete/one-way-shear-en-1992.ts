@@ -1,6 +1,7 @@
 import { defineModule, type PublishedCase } from '../module.ts'
 import { cite } from '../sources.ts'
-import { check, limit, quantity, ratio, step } from '../words.ts'
+import { check, limit, step } from '../words.ts'
+import { concreteFactors, cylinderStrength } from './en1992-concrete.ts'
 import { shearCautions, shearInputs } from './shear-inputs.ts'
 
 const stress = { SI: 'MPa', US: 'psi' }
@@ -30,30 +31,8 @@ export const oneWayShearEn1992 = defineModule({
   code: 'EN 1992-1-1',
   inputs: {
     ...shearInputs({ shear: 'V_Ed', thickness: 'h', ratio: 'rho_l', thrust: 'N_Ed' }),
-    f_ck: quantity('stress', {
-      says: 'characteristic cylinder strength of the concrete at 28 days',
-      unit: stress,
-      least: '12 MPa',
-      most: '90 MPa',
-      source: clause('Table 3.1'),
-    }),
-    gamma_c: ratio({
-      says: 'partial factor of concrete',
-      symbol: 'gamma_C',
-      least: '1',
-      most: '1.5',
-      default: '1.5',
-      source: clause('Table 2.1N'),
-    }),
-    alpha_cc: ratio({
-      says: 'factor for long-term strength',
-      note: '1 is recommended; national annexes take down to 0.85',
-      symbol: 'alpha_cc',
-      least: '0.8',
-      most: '1',
-      default: '1',
-      source: clause('3.1.6(1)'),
-    }),
+    f_ck: cylinderStrength('90 MPa'),
+    ...concreteFactors,
   },
   steps: [
     step('f_cd', 'alpha_cc * f_ck / gamma_c', {

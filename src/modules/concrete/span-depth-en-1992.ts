@@ -2,6 +2,7 @@ import { defineModule, type PublishedCase } from '../module.ts'
 import { cite } from '../sources.ts'
 import { type Axis, table } from '../table.ts'
 import { check, choice, limit, look, quantity, step, when } from '../words.ts'
+import { cylinderStrength } from './en1992-concrete.ts'
 import { depthAndSteel, spanDepthCautions, spanOfMember } from './span-depth-inputs.ts'
 
 const stress = { SI: 'MPa', US: 'psi' }
@@ -60,13 +61,7 @@ export const spanDepthEn1992 = defineModule({
   inputs: {
     span: spanOfMember,
     support: choice({ says: 'how the member is held', words: supportWords }),
-    f_ck: quantity('stress', {
-      says: 'characteristic cylinder strength of the concrete at 28 days',
-      unit: stress,
-      least: '12 MPa',
-      most: '90 MPa',
-      source: clause('Table 3.1'),
-    }),
+    f_ck: cylinderStrength('90 MPa'),
     f_yk: quantity('stress', {
       says: 'characteristic strength of the steel',
       unit: stress,

@@ -9,8 +9,9 @@ const base = {
   effective_depth: '200 mm',
   steel_ratio: '1 percent',
   f_ck: '30 MPa',
+  alpha_cc: '1',
 }
-type Changes = Partial<typeof base> & { thrust?: string; gamma_c?: string; alpha_cc?: string }
+type Changes = Partial<typeof base> & { thrust?: string; gamma_c?: string }
 const run = (changes: Changes = {}, units: 'SI' | 'US' = 'SI') =>
   runModule(oneWayShearEn1992, { ...base, ...changes }, { units })
 

@@ -1,8 +1,19 @@
 import type { Drawing, Point, Shape, SketchView } from '../sketch.ts'
 
+/** Names of a code for the steel provided and the depth of the neutral axis. */
+export interface FlexureNames {
+  readonly steel: string
+  readonly axis: string
+}
+
 /** Cross-section of the strip: bars at the face in tension at their spacing, depth of the neutral axis from the other face. */
-export function flexureIs456Sketch(view: SketchView): Drawing {
-  const section = sectionOf(view)
+export const flexureSketch =
+  (names: FlexureNames) =>
+  (view: SketchView): Drawing =>
+    drawn(view, sectionOf(view, names))
+
+function drawn(view: SketchView, section: Section): Drawing {
+  const { steel, axis } = section.names
   const { b, thickness } = section
   const outline: Shape = {
     kind: 'polygon',
@@ -15,13 +26,14 @@ export function flexureIs456Sketch(view: SketchView): Drawing {
     fill: 'concrete',
   }
   return {
-    says: `Section ${view.shown('thickness')} thick with bars ${view.shown('bar_size')} at ${view.shown('spacing')} near the ${view.word('face')} face, cover ${view.shown('cover')}, effective depth ${view.shown('d')}; steel ${view.shown('A_st')} on ${view.shown('width')}, neutral axis at ${view.shown('x_u')}, capacity ${view.shown('M_R')}.`,
+    says: `Section ${view.shown('thickness')} thick with bars ${view.shown('bar_size')} at ${view.shown('spacing')} near the ${view.word('face')} face, cover ${view.shown('cover')}, effective depth ${view.shown('d')}; steel ${view.shown(steel)} on ${view.shown('width')}, neutral axis at ${view.shown(axis)}, capacity ${view.shown('M_R')}.`,
     toScale: true,
     shapes: [outline, ...compressed(view, section), ...bars(view, section), ...sizes(view, section)],
   }
 }
 
 interface Section {
+  readonly names: FlexureNames
   readonly b: number
   readonly thickness: number
   /** Height of a point so far from the face in tension. */
@@ -30,14 +42,14 @@ interface Section {
   readonly level: number
 }
 
-function sectionOf(view: SketchView): Section {
+function sectionOf(view: SketchView, names: FlexureNames): Section {
   const [b, thickness] = [view.number('width'), view.number('thickness')]
   const at = (fromTension: number): number => (view.word('face') === 'top' ? thickness - fromTension : fromTension)
-  return { b, thickness, at, level: at(thickness - view.number('d')) }
+  return { names, b, thickness, at, level: at(thickness - view.number('d')) }
 }
 
-function compressed(view: SketchView, { b, thickness, at }: Section): readonly Shape[] {
-  const depth = view.number('x_u')
+function compressed(view: SketchView, { names, b, thickness, at }: Section): readonly Shape[] {
+  const depth = view.number(names.axis)
   const axis = at(thickness - depth)
   return [
     {
@@ -49,7 +61,7 @@ function compressed(view: SketchView, { b, thickness, at }: Section): readonly S
       weight: 'thin',
       dashed: true,
     },
-    { kind: 'label', at: [0.02 * b, at(0.92 * thickness - depth)], label: view.label('x_u'), anchor: 'start' },
+    { kind: 'label', at: [0.02 * b, at(0.92 * thickness - depth)], label: view.label(names.axis), anchor: 'start' },
   ]
 }
 
@@ -69,14 +81,14 @@ function bars(view: SketchView, { b, level }: Section): readonly Shape[] {
 }
 
 /** Depth and cover stand in one line beside the section, each from its own face. */
-function sizes(view: SketchView, { b, thickness, at, level }: Section): readonly Shape[] {
+function sizes(view: SketchView, { names, b, thickness, at, level }: Section): readonly Shape[] {
   const middle = at(1.36 * thickness - view.number('d'))
   return [
     upright([b, at(thickness)], [b, level], { off: 8, label: view.label('d') }),
     upright([b, at(view.number('cover'))], [b, at(0)], { off: 8, label: view.label('cover') }),
     { kind: 'dimension', from: [0, 0], to: [0, thickness], off: 8, label: view.label('thickness') },
     { kind: 'dimension', from: [0, 0], to: [b, 0], off: -8, label: view.label('width') },
-    { kind: 'label', at: [b / 2, middle], label: view.label('A_st'), anchor: 'middle' },
+    { kind: 'label', at: [b / 2, middle], label: view.label(names.steel), anchor: 'middle' },
   ]
 }
 
