@@ -54,6 +54,7 @@ import { airSupply } from './living/air-supply.ts'
 import { closedUpTime } from './living/closed-up-time.ts'
 import { ductLoss } from './living/duct-loss.ts'
 import { foodStore } from './living/food-store.ts'
+import { heatBalance } from './living/heat-balance.ts'
 import { ventSeparation } from './living/vent-separation.ts'
 import { wasteStore } from './living/waste-store.ts'
 import { waterStore } from './living/water-store.ts'
@@ -138,6 +139,7 @@ export const catalogue: readonly Module[] = [
   closedUpTime,
   ductLoss,
   ventSeparation,
+  heatBalance,
   waterStore,
   foodStore,
   wasteStore,

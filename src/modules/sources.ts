@@ -328,10 +328,32 @@ export const sources = {
     entry:
       'FEMA 453 (2006). Design Guidance for Shelters and Safe Rooms. Federal Emergency Management Agency, Washington.',
   },
+  holman: {
+    short: 'Holman',
+    entry: 'J. P. Holman. Heat Transfer. McGraw-Hill, New York. Table 3-1, conduction shape factors.',
+  },
+  incropera: {
+    short: 'Incropera and DeWitt',
+    entry: 'F. P. Incropera and D. P. DeWitt. Fundamentals of Heat and Mass Transfer. Wiley, New York. Table 4.1.',
+  },
   'iso-10456': {
     short: 'ISO 10456',
     entry:
       'ISO 10456:2007. Building materials and products: hygrothermal properties, tabulated design values. International Organization for Standardization, Geneva. Read in an open-source library.',
+  },
+  jones: {
+    short: 'Jones',
+    entry: 'W. P. Jones (2001). Air Conditioning Engineering, 5th ed. Butterworth-Heinemann, Oxford.',
+  },
+  kusuda: {
+    short: 'Kusuda and Achenbach',
+    entry:
+      'Kusuda, T. and Achenbach, P. R. (1965). Earth temperatures and thermal diffusivity at selected stations in the United States. ASHRAE Transactions 71(1), 61-74.',
+  },
+  magnus: {
+    short: 'Magnus form',
+    entry:
+      'Saturation vapour pressure over water by the form of Magnus, as in the Guide to Instruments and Methods of Observation of the World Meteorological Organization. From memory; within half a percent of the IAPWS equations from 0 to 50 °C.',
   },
   'mass-balance': {
     short: 'mass balance',
@@ -360,6 +382,10 @@ export const sources = {
     short: 'Sphere',
     entry:
       'The Sphere Project. Humanitarian Charter and Minimum Standards in Humanitarian Response: excreta disposal and solid waste; refuse as compared with UNHCR.',
+  },
+  'steam-tables': {
+    short: 'steam tables',
+    entry: 'Heat of evaporation of water, 2454 kJ/kg at 20 °C to 2418 kJ/kg at 35 °C. From memory of the steam tables.',
   },
   'swiss-twp': {
     short: 'Swiss TWP',
