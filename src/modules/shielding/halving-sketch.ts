@@ -31,12 +31,15 @@ function slicesOf(view: SketchView): readonly Slice[] {
   })
 }
 
-const band = (slice: Slice, floor: number): readonly Shape[] => [
+/** Beside a line, not on it: a share of the width. */
+const gap = 0.015
+
+const band = (slice: Slice, about: { floor: number; width: number }): readonly Shape[] => [
   {
     kind: 'polygon',
     points: [
-      [slice.from, floor],
-      [slice.to, floor],
+      [slice.from, about.floor],
+      [slice.to, about.floor],
       [slice.to, 0],
       [slice.from, 0],
     ],
@@ -44,11 +47,16 @@ const band = (slice: Slice, floor: number): readonly Shape[] => [
   },
   {
     kind: 'label',
-    at: [(slice.from + slice.to) / 2, floor],
+    at: [(slice.from + slice.to) / 2, about.floor],
     label: { text: slice.view.word('material') },
     anchor: 'middle',
   },
-  { kind: 'label', at: [slice.to, slice.bottom], label: slice.view.label('T_after'), anchor: 'end' },
+  {
+    kind: 'label',
+    at: [slice.to + gap * about.width, slice.bottom],
+    label: slice.view.label('T_after'),
+    anchor: 'start',
+  },
 ]
 
 const decadeLine = (k: number, width: number): readonly Shape[] => [
@@ -61,7 +69,7 @@ const decadeLine = (k: number, width: number): readonly Shape[] => [
     weight: 'thin',
     dashed: true,
   },
-  { kind: 'label', at: [0, -k], label: { text: powerOfTen(k) }, anchor: 'end' },
+  { kind: 'label', at: [-gap * width, -k], label: { text: powerOfTen(k) }, anchor: 'end' },
 ]
 
 /** A chart: share of the radiation (log scale, down) against depth through the stack (m, from the source inwards). */
@@ -76,7 +84,7 @@ export function drawHalvingLayers(view: SketchView): Drawing {
     says: `Share of the radiation that is left, on a scale of powers of ten, falling through ${slices.length} layers from 1 to ${view.shown('T')}: protection factor ${view.shown('P')}.`,
     toScale: false,
     shapes: [
-      ...slices.flatMap(slice => band(slice, floor)),
+      ...slices.flatMap(slice => band(slice, { floor, width })),
       ...marks.flatMap(k => decadeLine(k, width)),
       { kind: 'line', points: curve, weight: 'thick' },
     ],

@@ -46,10 +46,22 @@ const outline = (legs: readonly Leg[], by: number): readonly Point[] => [
   ...[...side(legs, { hand: right, by })].reverse(),
 ]
 
-const dimensionOf = (leg: Leg): readonly Shape[] =>
-  leg.from[0] === leg.to[0] && leg.from[1] === leg.to[1]
-    ? []
-    : [{ kind: 'dimension', from: leg.from, to: leg.to, off: 0, label: leg.length }]
+/** The length of a leg, beyond the wall on the side away from the turn that follows, or from the last one. */
+function lengthOf(leg: Leg, other: Leg): readonly Shape[] {
+  if (leg.from[0] === leg.to[0] && leg.from[1] === leg.to[1]) return []
+  const followed = other.from === leg.to
+  const turnsLeft = followed ? isLeftOf(other.way, leg.way) : isLeftOf(leg.way, other.way)
+  const way = turnsLeft ? right(leg.way) : left(leg.way)
+  const middle = move(leg.from, leg.way, Math.hypot(leg.to[0] - leg.from[0], leg.to[1] - leg.from[1]) / 2)
+  const at = move(middle, way, leg.width / 2 + 2 * wall)
+  const anchor = way[0] > 0 ? 'start' : way[0] < 0 ? 'end' : 'middle'
+  return [
+    { kind: 'line', points: [leg.from, leg.to], weight: 'thin', dashed: true },
+    { kind: 'label', at, label: leg.length, anchor },
+  ]
+}
+
+const isLeftOf = (way: Point, before: Point): boolean => left(before)[0] === way[0] && left(before)[1] === way[1]
 
 /** The word beyond the end wall, where no line runs. */
 const personAt = ({ to, way }: Leg): Shape => ({
@@ -71,7 +83,7 @@ export function drawPassageBends(view: SketchView): Drawing {
       { kind: 'polygon', points: outline(legs, wall), fill: 'concrete' },
       { kind: 'polygon', points: outline(legs, 0), fill: 'void' },
       { kind: 'arrow', from: [-1.2, 0], to: [0, 0], label: { text: 'mouth' } },
-      ...legs.flatMap(dimensionOf),
+      ...legs.flatMap((leg, index) => lengthOf(leg, legs[index + 1] ?? legs[index - 1] ?? leg)),
       ...(last ? [personAt(last)] : []),
     ],
   }

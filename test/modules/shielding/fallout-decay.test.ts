@@ -176,5 +176,14 @@ describe('fallout-decay', () => {
     expect(drawing.shapes.flatMap(shape => (shape.kind === 'label' ? [shape.label.text] : []))).toEqual(
       expect.arrayContaining(['10 h', '100 h']),
     )
+    // the rate inside runs below it, two powers of ten down behind a factor of 100
+    const inside = drawing.shapes.filter(shape => shape.kind === 'line' && shape.weight === 'thick')[1]
+    const [[, below = 0] = []] = inside ? pointsOf(inside) : []
+    expect(below).toBeCloseTo(-2, 9)
+  })
+
+  it('fallout-decay: in the open there is one line only', () => {
+    const drawing = drawingOf(falloutDecay, { ...base, protection_factor: '1' })
+    expect(drawing.shapes.filter(shape => shape.kind === 'line' && shape.weight === 'thick')).toHaveLength(1)
   })
 })
