@@ -143,11 +143,12 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
     .option('--ranges', 'each assumption at both ends of its range: what moves most')
     .option('--sweep <name=from..to/n>', 'one assumption from end to end, in n places')
     .addOption(new Option('--samples <n>', 'draw all ranges so many times').argParser(countOf(1, 10_000_000)))
-    .addOption(new Option('--seed <n>', 'start of the draws').argParser(countOf(0, 2 ** 31 - 1)).default(1))
+    .addOption(new Option('--seed <n>', 'start of the draws; 1 when left out').argParser(countOf(0, 2 ** 31 - 1)))
     .addOption(
-      new Option('--spread <spread>', 'how an assumption is drawn')
-        .choices(['uniform', 'triangular'])
-        .default('uniform'),
+      new Option('--spread <spread>', 'how an assumption is drawn; uniform when left out').choices([
+        'uniform',
+        'triangular',
+      ]),
     )
     .option('--latin', 'draw a Latin hypercube')
     .option(

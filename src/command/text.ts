@@ -2,9 +2,8 @@ import { answerWords, blockResults } from '../evaluation/block-results.ts'
 import { fillText } from '../notebook/fill-text.ts'
 import { type Evaluated, evaluateFile } from './evaluated.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
-import { isSame } from './is-same.ts'
+import { refuseOwnFiles } from './refuse-own-files.ts'
 import { sayDiagnostics } from './say-diagnostics.ts'
-import { Stopped } from './stopped.ts'
 import type { Surroundings } from './surroundings.ts'
 import { writeTogether } from './write-together.ts'
 
@@ -17,8 +16,7 @@ export async function text(
   { out }: { readonly out?: string },
 ): Promise<ExitStatus> {
   const { terminal, untilStopped } = around
-  if (out !== undefined && (await isSame(out, file)))
-    throw new Stopped(exitStatus.called, `\`${out}\` is the notebook itself, whose mentions would be lost`, help)
+  if (out !== undefined) await refuseOwnFiles(out, file, help)
   terminal.doing(`evaluating ${file}`)
   const evaluated = await evaluateFile(file)
   sayDiagnostics(terminal, evaluated.notebook, evaluated.diagnostics)

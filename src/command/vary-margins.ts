@@ -22,7 +22,7 @@ export function varyMargins(around: Surroundings, evaluated: Evaluated, { format
   const found = findMargins(results.plan, ({ entity }) => terminal.doing(`searching the margin of ${entity.key}`))
   const shown = showMargins(found, results)
   if (format === 'json') answerData(around, evaluated, dataOf(shown))
-  else terminal.answer(textOf(shown, printable(notebook.path)))
+  else terminal.answer(textOf(shown, { path: printable(notebook.path), canTurn: results.plan.trail.some(isCheck) }))
 }
 
 function dataOf({ margins, unsearched, runs }: ShownMargins) {
@@ -51,14 +51,17 @@ function endData(end: ShownEnd) {
   return { ...head, insideRange: end.inRange, checks }
 }
 
-function textOf(shown: ShownMargins, path: string): string {
+const isCheck = ({ kind }: { readonly kind: string }): boolean => kind === 'check'
+
+function textOf(shown: ShownMargins, { path, canTurn }: { path: string; canTurn: boolean }): string {
   const { margins, unsearched } = shown
   const idle = margins.filter(({ share }) => share === undefined)
   const ended = margins.filter(({ share }) => share !== undefined)
   const parts = [
     ended.length > 0 ? tableOf(ended) : '',
     notesOf(ended),
-    idle.length > 0 ? `Nothing turns in the whole search: ${idle.map(searchedWords).join(', ')}` : '',
+    idle.length > 0 && canTurn ? `Nothing turns in the whole search: ${idle.map(searchedWords).join(', ')}` : '',
+    canTurn ? '' : 'The notebook has no check that could turn',
     unsearched.length > 0 ? `Not searched: ${unsearched.map(({ key, why }) => `${key} (${why})`).join(', ')}` : '',
     `${path}: ${summaryOf(shown)}`,
   ]
@@ -82,11 +85,17 @@ const tableOf = (margins: readonly ShownMargin[]): string =>
     ]),
   )
 
-/** `−5.3 %`: the way to the nearer end, rounded towards nought. */
-function nearestOf({ si, down, up, share = 0 }: ShownMargin): string {
+/** `−5.3 %`: the way to the nearer end, rounded towards nought; of a temperature in degrees, since its nought is arbitrary. */
+function nearestOf({ si, value, down, up, share = 0 }: ShownMargin): string {
   const isDown = down.kind !== 'none' && (up.kind === 'none' || si - down.si <= up.si - si)
-  return `${isDown ? '−' : '+'}${(Math.floor(share * 1000 + 1e-6) / 10).toFixed(1)} %`
+  const sign = isDown ? '−' : '+'
+  const { unit } = value
+  if (unit.offset === undefined) return `${sign}${tenths(share * 100)} %`
+  const degrees = Math.abs((isDown ? down.si : up.si) - si) / unit.factor
+  return `${sign}${tenths(degrees)} ${unit.text === 'degF' ? '°F' : 'K'}`
 }
+
+const tenths = (value: number): string => (Math.floor(value * 10 + 1e-5) / 10).toFixed(1)
 
 function turnsWords(end: ShownEnd): string {
   if (end.kind === 'none') return 'nothing'

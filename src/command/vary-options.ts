@@ -5,8 +5,10 @@ export interface VaryOptions {
   /** `NAME=FROM..TO[/N]`. */
   readonly sweep?: string
   readonly samples?: number
-  readonly seed: number
-  readonly spread: 'uniform' | 'triangular'
+  /** 1 where left out. */
+  readonly seed?: number
+  /** Uniform where left out. */
+  readonly spread?: 'uniform' | 'triangular'
   readonly latin?: boolean
   readonly on?: readonly string[]
   readonly svg?: string

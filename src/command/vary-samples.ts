@@ -1,6 +1,6 @@
 import { numberLines } from '../evaluation/anchors.ts'
 import { proportionInterval } from '../study/proportion-interval.ts'
-import { type CheckCount, preparedSamples, type Sampled, sample } from '../study/sample.ts'
+import { type CheckCount, preparedSamples, type Sampled, type SampleOptions, sample } from '../study/sample.ts'
 import { columns } from './columns.ts'
 import { plural } from './count-of.ts'
 import type { Evaluated } from './evaluated.ts'
@@ -13,7 +13,8 @@ import type { VaryOptions } from './vary-options.ts'
 /** Every range drawn at random: how often each check is satisfied. Says first what it will run. */
 export function varySamples(around: Surroundings, { evaluated, measures }: Asked, options: VaryOptions): void {
   const { terminal } = around
-  const { samples = 0, seed, spread, latin = false } = options
+  const { samples = 0, latin = false } = options
+  const how = { seed: options.seed ?? 1, spread: options.spread ?? 'uniform', latin } as const
   const prepared = preparedSamples(evaluated.results.plan)
   const { variables, runs } = prepared
   if (variables.length === 0)
@@ -22,17 +23,32 @@ export function varySamples(around: Surroundings, { evaluated, measures }: Asked
       'No assumption states a range, so there is nothing to draw',
       'Write `range: 2.4 m to 4.0 m` with an assumption',
     )
+  refuseTooMany(samples, measures.length + (latin ? variables.length : 0))
   const solves = runs.solves === 0 ? 'no numerical method' : `${plural(runs.solves, 'numerical method')} each time`
   terminal.say(`${plural(variables.length, 'assumption')} drawn ${plural(samples, 'time')}, ${solves}`)
   const about = (done: number): void => terminal.doing(`drawing ${done} of ${samples}`)
-  const done = sample(prepared, { samples, seed, spread, latin, measures, about })
-  if (options.format === 'json') answerData(around, evaluated, { samples: dataOf(evaluated, done, options) })
-  else terminal.answer(textOf(evaluated, done, options))
+  const done = sample(prepared, { samples, ...how, measures, about })
+  if (options.format === 'json') answerData(around, evaluated, { samples: dataOf(evaluated, done, how) })
+  else terminal.answer(textOf(evaluated, done, how))
+}
+
+type How = Pick<SampleOptions, 'seed' | 'spread' | 'latin'>
+
+/** So many numbers are kept at once, some 1 GB. */
+const mostKept = 1e8
+
+function refuseTooMany(samples: number, columns: number): void {
+  if (samples * columns <= mostKept) return
+  throw new Stopped(
+    exitStatus.called,
+    `${samples} samples of ${columns} numbers each are more than can be kept`,
+    `Draw at most ${Math.floor(mostKept / columns)}, or look at fewer values with \`--on\``,
+  )
 }
 
 const shareOf = ({ satisfied, asked }: CheckCount) => (asked > 0 ? proportionInterval(satisfied, asked) : undefined)
 
-function dataOf(evaluated: Evaluated, done: Sampled, { seed, spread, latin = false }: VaryOptions) {
+function dataOf(evaluated: Evaluated, done: Sampled, { seed, spread, latin }: How) {
   const { lines } = numberLines(evaluated.results)
   return {
     count: done.samples,
@@ -58,20 +74,20 @@ function dataOf(evaluated: Evaluated, done: Sampled, { seed, spread, latin = fal
   }
 }
 
-function textOf(evaluated: Evaluated, done: Sampled, options: VaryOptions): string {
+function textOf(evaluated: Evaluated, done: Sampled, how: How): string {
   const { measures, checks, samples, lost, allSatisfied, variables } = done
   const never = checks.filter(({ asked, satisfied }) => asked === satisfied).length
   const parts = [
     never < checks.length ? checksTable(evaluated, done) : '',
     never > 0 ? `${plural(never, 'check')} satisfied in every sample that asked ${never === 1 ? 'it' : 'them'}` : '',
     measures.length > 0 ? resultsTable(done) : '',
-    `Drawn: ${variables.map(({ entity, range }) => `${entity.key} ${valueWords(range?.from ?? Number.NaN, entity.unit)} to ${valueWords(range?.to ?? Number.NaN, entity.unit)}`).join(', ')}; ${spreadWords(options)}, each by itself`,
-    `${plural(samples, 'sample')}: all checks satisfied in ${intervalWords(proportionInterval(allSatisfied, samples))}; ${lost === 0 ? 'no method refused' : `refused in ${percent(lost / samples)}`}`,
+    `Drawn: ${variables.map(({ entity, range }) => `${entity.key} ${valueWords(range?.from ?? Number.NaN, entity.unit)} to ${valueWords(range?.to ?? Number.NaN, entity.unit)}`).join(', ')}; ${spreadWords(how)}, each by itself`,
+    `${plural(samples, 'sample')}: ${checks.length === 0 ? 'the notebook has no check' : `all checks satisfied in ${intervalWords(proportionInterval(allSatisfied, samples))}`}; ${lost === 0 ? 'no method refused' : `refused in ${percent(lost / samples)}`}`,
   ]
   return parts.filter(Boolean).join('\n\n')
 }
 
-const spreadWords = ({ spread, latin, seed }: VaryOptions): string =>
+const spreadWords = ({ spread, latin, seed }: How): string =>
   `${spread === 'uniform' ? 'evenly over the range' : 'triangular about the value'}, ${latin ? 'Latin hypercube, ' : ''}seed ${seed}`
 
 const percent = (share: number): string => `${(share * 100).toFixed(2)} %`

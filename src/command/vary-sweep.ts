@@ -1,3 +1,4 @@
+import { nearestName } from '../diagnostic/nearest-name.ts'
 import { numberLines } from '../evaluation/anchors.ts'
 import { readLiteral } from '../evaluation/literal.ts'
 import type { Entity, Plan } from '../evaluation/plan-types.ts'
@@ -53,11 +54,23 @@ function readSweep(plan: Plan, text: string): { entity: Entity; from: number; to
     /^\s*([^=]+?)\s*=\s*(.+?)\s*\.\.\s*(.+?)(?:\s*\/\s*(\d+))?\s*$/.exec(text) ?? []
   const entity = plan.names.get(name)
   if (entity?.kind !== 'number' || entity.origin !== 'assumption')
-    throw called(name ? `No assumption that is a number is called \`${name}\`` : `\`${text}\` is no sweep`)
+    throw name ? noAssumption(plan, name) : called(`\`${text}\` is no sweep`)
   const [from, to, places] = [endOf(entity, first), endOf(entity, last), Number(count)]
   if (from === to) throw called(`A sweep goes from one value to another, not from \`${first}\` to \`${last}\``)
   if (places < 2 || places > 1000) throw called(`A sweep has 2 to 1000 places, not ${count}`)
   return { entity, from, to, places }
+}
+
+function noAssumption(plan: Plan, name: string): Stopped {
+  const keys = [...plan.names.values()].flatMap(each =>
+    each.kind === 'number' && each.origin === 'assumption' ? [each.key] : [],
+  )
+  const near = nearestName(name, keys)
+  return new Stopped(
+    exitStatus.called,
+    `No assumption that is a number is called \`${name}\``,
+    near ? `The nearest is \`${near}\`` : form,
+  )
 }
 
 /** A quantity, or a number alone in the unit that the author typed. */

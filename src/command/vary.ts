@@ -1,6 +1,7 @@
 import { type Measure, measureOf, sectionMeasures } from '../study/measure.ts'
 import { type Evaluated, evaluateFile } from './evaluated.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
+import { refuseOwnFiles } from './refuse-own-files.ts'
 import { sayDiagnostics } from './say-diagnostics.ts'
 import { Stopped } from './stopped.ts'
 import type { Surroundings } from './surroundings.ts'
@@ -9,11 +10,13 @@ import type { VaryOptions } from './vary-options.ts'
 import { varyRanges } from './vary-ranges.ts'
 import { varySamples } from './vary-samples.ts'
 import { varySweep } from './vary-sweep.ts'
+import { chartHelp } from './write-chart.ts'
 
 /** `vary FILE`: how far can it move? Margins, or one of `--ranges`, `--sweep` and `--samples`. A notebook with errors is not varied. */
 export async function vary(around: Surroundings, file: string, options: VaryOptions): Promise<ExitStatus> {
   const { terminal } = around
   const study = studyOf(options)
+  if (options.svg) await refuseOwnFiles(options.svg, file, chartHelp)
   terminal.doing(`evaluating ${file}`)
   const evaluated = await evaluateFile(file)
   if (evaluated.status === exitStatus.notebook) {
@@ -31,7 +34,7 @@ export async function vary(around: Surroundings, file: string, options: VaryOpti
 
 /** The one study that is asked for. `--on` alone asks for the ranges. */
 function studyOf(options: VaryOptions): 'margins' | 'ranges' | 'sweep' | 'samples' {
-  const { ranges, sweep, samples, on, svg, latin } = options
+  const { ranges, sweep, samples, on, svg, latin, seed, spread } = options
   const asked = [ranges && 'ranges', sweep && 'sweep', samples && 'samples'].filter(Boolean)
   if (asked.length > 1)
     throw called(
@@ -41,7 +44,8 @@ function studyOf(options: VaryOptions): 'margins' | 'ranges' | 'sweep' | 'sample
   const study = sweep ? 'sweep' : samples ? 'samples' : ranges || on ? 'ranges' : 'margins'
   if (svg && study !== 'ranges' && study !== 'sweep')
     throw called('`--svg` draws the answer of `--ranges` or of `--sweep`', 'Add one of them')
-  if (latin && study !== 'samples') throw called('`--latin` is a way to draw samples', 'Add `--samples N`')
+  const drawing = [latin && 'latin', seed !== undefined && 'seed', spread && 'spread'].find(Boolean)
+  if (drawing && study !== 'samples') throw called(`\`--${drawing}\` is a way to draw samples`, 'Add `--samples N`')
   return study
 }
 

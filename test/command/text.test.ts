@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs'
+import { closeSync, openSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { failing, faulty, folderWith, sound } from './notebooks.ts'
@@ -95,6 +95,17 @@ describe('text', () => {
     const cwd = folderWith({ 'roof.md': sound })
     const { status, stderr } = await undercroft(['text', 'roof.md', '--out', './roof.md'], { cwd })
     expect([status, stderr.includes('is the notebook itself')]).toEqual([2, true])
+    expect(readFileSync(join(cwd, 'roof.md'), 'utf8')).toBe(sound)
+  })
+
+  it('nor where that stands on standard input, nor over its checking record', async () => {
+    const cwd = folderWith({ 'roof.md': sound, 'roof.checked.yaml': '# none\n' })
+    const input = openSync(join(cwd, 'roof.md'), 'r')
+    const piped = await undercroft(['text', '-', '--out', 'roof.md'], { cwd, stdio: [input, 'pipe', 'pipe'] })
+    closeSync(input)
+    expect([piped.status, piped.stderr.includes('is the notebook itself')]).toEqual([2, true])
+    const record = await undercroft(['text', 'roof.md', '--out', 'roof.checked.yaml'], { cwd })
+    expect([record.status, record.stderr.includes('is the checking record')]).toEqual([2, true])
     expect(readFileSync(join(cwd, 'roof.md'), 'utf8')).toBe(sound)
   })
 

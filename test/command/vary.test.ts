@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { linkSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { failing, faulty, folderWith, sound } from './notebooks.ts'
@@ -124,12 +124,51 @@ describe('vary with ranges, sweeps and samples', () => {
     expect(data).toMatchObject({ seed: 1, spread: 'uniform', latin: false, refused: 0 })
   })
 
+  it('--svg never writes over the notebook or its checking record', async () => {
+    const record = '# none yet\n'
+    const cwd = folderWith({ 'roof.md': ranged, 'roof.checked.yaml': record })
+    linkSync(join(cwd, 'roof.md'), join(cwd, 'link.svg'))
+    for (const file of ['roof.md', './roof.md', 'link.svg', 'roof.checked.yaml']) {
+      const { status, stdout, stderr } = await undercroft(['vary', 'roof.md', '--ranges', '--svg', file], { cwd })
+      expect([status, stdout]).toEqual([2, ''])
+      expect(stderr).toMatch(/^`\S+` is the (?:notebook itself|checking record of the notebook), which would be lost\n/)
+    }
+    expect(readFileSync(join(cwd, 'roof.md'), 'utf8')).toBe(ranged)
+    expect(readFileSync(join(cwd, 'roof.checked.yaml'), 'utf8')).toBe(record)
+  })
+
+  it('a temperature moves by degrees and by no percentage', async () => {
+    const warm = (value: string, least: string) =>
+      `---\ntitle: Warmth\n---\n\n\`\`\`assume site\nT: { value: ${value}, basis: heating }\n\`\`\`\n\n\`\`\`work room\nsite.T >= ${least}\n\`\`\`\n`
+    const cwd = folderWith({ 'c.md': warm('20 degC', '18.5 degC'), 'f.md': warm('68 degF', '65 degF') })
+    const said = async (file: string) => (await undercroft(['vary', file], { cwd })).stdout
+    expect(await said('c.md')).toContain('tightest is site.T, −1.5 K to 18.5 °C')
+    expect(await said('f.md')).toContain('tightest is site.T, −3.0 °F to 65 °F')
+  })
+
+  it('says that there is no check, of margins and of samples', async () => {
+    const bare = ranged.replace(/^M <= .*\n/m, '')
+    const cwd = folderWith({ 'bare.md': bare })
+    const margins = await undercroft(['vary', 'bare.md'], { cwd })
+    expect([margins.status, margins.stdout]).toEqual([0, expect.stringContaining('The notebook has no check')])
+    expect(margins.stdout).not.toContain('in the whole search')
+    const samples = await undercroft(['vary', 'bare.md', '--samples', '10'], { cwd })
+    expect(samples.stdout).toContain('10 samples: the notebook has no check; no method refused')
+  })
+
   it('says what is wrong with how it was called, and ends with 2', async () => {
     const cwd = folderWith({ 'roof.md': ranged, 'plain.md': sound })
     const wrong = [
       { args: ['roof.md', '--ranges', '--samples', '10'], says: 'studies of their own' },
       { args: ['roof.md', '--svg', 'x.svg'], says: '`--svg` draws the answer of' },
       { args: ['roof.md', '--latin'], says: 'Add `--samples N`' },
+      { args: ['roof.md', '--seed', '3'], says: '`--seed` is a way to draw samples' },
+      { args: ['roof.md', '--ranges', '--spread', 'uniform'], says: '`--spread` is a way to draw samples' },
+      { args: ['roof.md', '--sweep', 'site.spam=1..2'], says: 'The nearest is `site.span`' },
+      {
+        args: ['roof.md', '--samples', '10000000', '--on', ...Array(20).fill('strip.M')],
+        says: '10000000 samples of 20 numbers each are more than can be kept\nDraw at most 5000000',
+      },
       { args: ['roof.md', '--on', 'strip.Q'], says: 'No value and no check with a ratio is called `strip.Q`' },
       { args: ['roof.md', '--sweep', 'strip.M=1..2'], says: 'No assumption that is a number is called `strip.M`' },
       { args: ['roof.md', '--sweep', 'site.span=1 kPa..2 m'], says: '`1 kPa` is no value that `site.span` could have' },
