@@ -1,4 +1,3 @@
-import { basename } from 'node:path'
 import { checkingState } from '../checking/checking-state.ts'
 import { passportsOf } from '../evaluation/passport.ts'
 import { authorText } from '../notebook/author-text.ts'
@@ -44,7 +43,7 @@ export function packageModel(evaluated: Evaluated, options: TextOptions): Packag
   }
   return {
     // No folder of this machine goes into a package.
-    notebook: { ...notebook, path: basename(notebook.path) },
+    notebook: { ...notebook, path: options.name },
     workings,
     body: authorText(notebook.tree),
     record,

@@ -26,11 +26,12 @@ export interface ProveOptions {
 /** `prove PACKAGE`: evaluates the notebook inside a package again, makes the package again, and says whether it is what its notebook gives. */
 export async function prove(around: Surroundings, path: string, options: ProveOptions): Promise<ExitStatus> {
   const { terminal } = around
-  const found = await readPackage(path, await readInput(path, aPackage))
+  const shown = path === '-' ? 'standard input' : path
+  const found = await readPackage(shown, await readInput(path, aPackage))
   terminal.doing(`evaluating ${found.name}`)
   const evaluated = evaluateBytes(found.notebook, found.name)
   const made = await makeAgain(around, { found, evaluated, options })
-  const proof = compared(around, { path, found, evaluated, made })
+  const proof = compared(around, { path: shown, found, evaluated, made })
   sayProof(terminal, proof, options.format)
   return proof.verdict === 'differs' ? exitStatus.notebook : exitStatus.well
 }
@@ -52,8 +53,10 @@ async function makeAgain(around: Surroundings, job: Job): Promise<Made> {
   const { found, evaluated } = job
   const { facts } = found
   const date = facts.date === undefined ? undefined : new Date(facts.date)
+  // As the tool that issued it names itself: its name alone is no difference.
+  const version = facts.tool.replace(/^undercroft /, '')
   const proved = provePackage(evaluated, {
-    version: around.version,
+    version,
     name: found.name,
     command: facts.command,
     draft: facts.draft,
@@ -68,7 +71,7 @@ async function makeAgain(around: Surroundings, job: Job): Promise<Made> {
     const screen = facts.browser ? proved.compose(facts.browser).screen : proved.screen()
     return { bytes: Buffer.from(screen), pages: [htmlText(screen)], alike: sameTool }
   }
-  return printAgain(around, job, { proved, date, sameTool })
+  return printAgain({ ...around, version }, job, { proved, date, sameTool })
 }
 
 async function printAgain(
@@ -84,8 +87,9 @@ async function printAgain(
       ...(options.browser ? { browser: options.browser } : {}),
     })
     if (!browser.ok) throw unprinted(browser.says, browser.help)
+    const was = found.facts.browser
     try {
-      const printed = await printPdf(browser, proved.compose(browser.browser), {
+      const printed = await printPdf(browser, proved.compose(was ?? browser.browser), {
         around,
         file: found.name,
         evaluated,
@@ -93,10 +97,9 @@ async function printAgain(
       })
       if (!printed.ok) throw unprinted(printed.says, printed.help)
       const { name, version, pinned } = browser.browser
-      const was = found.facts.browser
       const sameBrowser = was?.name === name && was.version === version && was.pinned === pinned
       const read = await readPdf(printed.pdf)
-      return { bytes: printed.pdf, pages: read?.pages ?? [], alike: sameTool && sameBrowser }
+      return { bytes: printed.pdf, pages: 'pages' in read ? read.pages : [], alike: sameTool && sameBrowser }
     } finally {
       await browser.close()
     }
@@ -112,7 +115,7 @@ function compared(
 ): Proof {
   const about = { tool: found.facts.tool, path: found.name, sha256: sha256(found.notebook) }
   const data = JSON.parse(JSON.stringify(resultsData(evaluated.results, evaluated.workings, about)))
-  const results = dataDifferences(parsed(found.results), data)
+  const results = dataDifferences(parsed(found.results), data).map(each => ({ ...each, at: each.at || 'results.json' }))
   const text = pageDifferences(found.pages, made.pages)
   const identical = Buffer.compare(found.bytes, made.bytes) === 0
   const unseen = !identical && made.alike && results.length + text.length === 0

@@ -1,7 +1,8 @@
+import { basename } from 'node:path'
 import { readPdf } from '../sheets/pdf/index.ts'
 import { evaluateBytes } from './evaluated.ts'
 import { exitStatus } from './exit-status.ts'
-import { type KeptRecord, keptOf } from './kept-record.ts'
+import { type KeptRecord, keptOf, recordPath } from './kept-record.ts'
 import type { IssueFacts } from './package-attachments.ts'
 import type { OldSide } from './since-revision.ts'
 import { Stopped } from './stopped.ts'
@@ -27,14 +28,9 @@ export interface ReadPackage {
 export async function readPackage(path: string, bytes: Uint8Array): Promise<ReadPackage> {
   const isPdf = Buffer.from(bytes.subarray(0, 1024)).includes('%PDF-')
   const read = isPdf ? await readPdf(bytes) : readHtml(Buffer.from(bytes).toString('utf8'))
-  if (!read) throw noPackage(path, 'it cannot be read as a PDF')
+  if ('unread' in read) throw noPackage(path, read.unread)
   const { pages, attachments } = read
-  const [results, issued] = ['results.json', 'issue.json'].map(name => attachments.get(name))
-  const record = [...attachments].find(([name]) => name.endsWith('.checked.yaml'))
-  const older = [...attachments].find(([name]) => name.startsWith('since-'))
-  const source = [...attachments].find(([name]) => !/^(?:results|issue)\.json$|\.checked\.yaml$|^since-/.test(name))
-  if (!source || !results || !issued)
-    throw noPackage(path, 'it does not carry its notebook, its results and how it was issued')
+  const { results, issued, source, older, record } = partsOf(path, attachments)
   const facts = factsOf(path, Buffer.from(issued).toString('utf8'))
   const [name, notebook] = source
   return {
@@ -48,6 +44,38 @@ export async function readPackage(path: string, bytes: Uint8Array): Promise<Read
     ...(record ? { kept: keptOf(record[0], { notebook: name, bytes: record[1] }) } : {}),
     pages,
   }
+}
+
+type File = readonly [name: string, bytes: Uint8Array]
+
+/** The attached files by what they are. The results say what the notebook is called; other files are called after it. */
+function partsOf(path: string, attachments: ReadonlyMap<string, Uint8Array>) {
+  const file = (name: string): File | undefined => {
+    const bytes = attachments.get(name)
+    return bytes && [name, bytes]
+  }
+  const [results, issued] = [file('results.json'), file('issue.json')]
+  const name = results && notebookIn(Buffer.from(results[1]).toString('utf8'))
+  const source = (name === undefined ? undefined : file(name)) ?? [...attachments].find(([each]) => isOther(each))
+  const missing = [
+    ...(source ? [] : ['its notebook']),
+    ...(results ? [] : ['its results']),
+    ...(issued ? [] : ['how it was issued']),
+  ]
+  if (!source || !results || !issued) throw noPackage(path, `it does not carry ${missing.join(', nor ')}`)
+  const older = file(`since-${source[0]}`)
+  const record = file(basename(recordPath(source[0])))
+  return { results: results[1], issued: issued[1], source, older, record }
+}
+
+/** A file that is neither data of ours nor called after another. */
+const isOther = (name: string): boolean => !/^(?:results|issue)\.json$|\.checked\.yaml$|^since-/.test(name)
+
+/** The name of the notebook in the results' own words; nothing where they cannot be read. */
+function notebookIn(results: string): string | undefined {
+  const { notebook } = parsed(results)
+  const { path } = Object(notebook) as { readonly path?: unknown }
+  return typeof path === 'string' ? path : undefined
 }
 
 const noPackage = (path: string, why: string): Stopped =>
@@ -80,9 +108,15 @@ function readHtml(html: string): Pick<ReadPackage, 'pages'> & { attachments: Rea
   const links = html.matchAll(
     /<a class="attachment" href="data:[\w/+.-]+;base64,([A-Za-z0-9+/=]*)" download="([^"]*)">/g,
   )
-  const attachments = new Map([...links].map(([, data = '', name = '']) => [name, Buffer.from(data, 'base64')]))
+  const attachments = new Map(
+    [...links].map(([, data = '', name = '']) => [unescaped(name), Buffer.from(data, 'base64')]),
+  )
   return { attachments, pages: [htmlText(html)] }
 }
+
+/** As our HTML writes characters that would end an attribute. */
+const unescaped = (text: string): string =>
+  text.replace(/&#x([0-9A-Fa-f]+);/g, (_, code: string) => String.fromCodePoint(Number.parseInt(code, 16)))
 
 /** The pieces of text of an HTML file, whatever stands in its tags left aside. */
 export const htmlText = (html: string): readonly string[] =>

@@ -1,9 +1,10 @@
-import { readFileSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { execFileSync } from 'node:child_process'
+import { cpSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
+import { join, resolve } from 'node:path'
 import { deflateSync, inflateSync } from 'node:zlib'
 import { describe, expect, it } from 'vitest'
 import { folderWith, sound } from './notebooks.ts'
-import { undercroft } from './run-undercroft.ts'
+import { dist, undercroft } from './run-undercroft.ts'
 
 let package_: { pdf: Buffer; html: string } | undefined
 
@@ -134,6 +135,82 @@ describe('prove', () => {
   it('says the same as data', async () => {
     const { stdout } = await prove('a.html', (await issued()).html, '--format', 'json')
     expect(JSON.parse(stdout)).toMatchObject({ verdict: 'identical', results: [], text: [], unseen: false })
+  })
+
+  it('finds a package of another version of the tool to be the same, whose own name of itself is no difference', async () => {
+    const other = folderWith()
+    cpSync(dist, other, { recursive: true })
+    rmSync(join(other, 'program.code'), { force: true })
+    symlinkSync(resolve(dist, '../node_modules'), join(other, 'node_modules'))
+    const file = join(other, 'program.cjs')
+    const { version } = JSON.parse(readFileSync(resolve(dist, '../package.json'), 'utf8'))
+    writeFileSync(file, readFileSync(file, 'latin1').replaceAll(`"${version}"`, '"0.0.9"'), 'latin1')
+    const cwd = folderWith({ 'store.md': sound })
+    const older = await undercroft(['issue', 'store.md'], { cwd, program: join(other, 'command.js') })
+    expect(older.status).toBe(0)
+    for (const name of ['store.pdf', 'store.html']) {
+      const { status, stdout } = await undercroft(['prove', name], { cwd })
+      expect([name, status, stdout]).toEqual([name, 0, expect.stringContaining('issued by undercroft 0.0.9')])
+      expect(stdout).not.toContain('difference')
+    }
+    const html = readFileSync(join(cwd, 'store.html'), 'utf8')
+    const { status } = await prove('a.html', html.replace('>22.50<', '>22.60<'))
+    expect(status).toBe(1)
+  })
+
+  it.each([
+    ['since-2020.md', 'since-2020'],
+    ['a & "b" <c>.md', 'a & "b" <c>'],
+    ['räume – it’s.md', 'räume – it’s'],
+    ['x.checked.yaml.md', 'x.checked.yaml'],
+  ])('knows the notebook of a package by its name: %s', async (file, name) => {
+    const cwd = folderWith({ [file]: sound })
+    await undercroft(['issue', file, '--html-only'], { cwd })
+    const { status, stdout } = await undercroft(['prove', `${name}.html`], { cwd })
+    expect([status, stdout]).toEqual([0, expect.stringContaining(`notebook  ${file}, SHA-256`)])
+  })
+
+  it('and where it was read from standard input', async () => {
+    const cwd = folderWith()
+    await undercroft(['issue', '-', '--html-only'], { cwd, input: sound })
+    const { status, stdout } = await undercroft(['prove', '-'], {
+      cwd,
+      input: readFileSync(join(cwd, 'package.html')),
+    })
+    expect([status, stdout]).toEqual([0, expect.stringMatching(/\nstandard input: byte for byte/)])
+  })
+
+  it('says what a package lacks, and takes no other file for its notebook', async () => {
+    const { html } = await issued()
+    const without = (name: string): string =>
+      html.replace(new RegExp(`<a class="attachment"[^>]*download="${name}">`), '<a>')
+    for (const [name, lacks] of [
+      ['store.md', 'its notebook'],
+      ['results.json', 'its results'],
+      ['issue.json', 'how it was issued'],
+    ] as const) {
+      const { status, stderr } = await prove('a.html', without(name))
+      expect([status, stderr]).toEqual([2, expect.stringContaining(`it does not carry ${lacks}\n`)])
+    }
+    const other = Buffer.from(sound.replace('3 m', '4 m')).toString('base64')
+    const link = `<a class="attachment" href="data:text/markdown;base64,${other}" download="0.md">`
+    const { stdout } = await prove('a.html', html.replace('<a class="attachment"', `${link}</a><a class="attachment"`))
+    expect(stdout).toMatch(/^notebook {2}store\.md,/)
+    expect(stdout).toContain('NOT what its notebook gives')
+  })
+
+  it('says that a PDF is locked, or cut short', async context => {
+    const { pdf } = await issued()
+    const cut = await prove('a.pdf', pdf.subarray(0, pdf.length / 3))
+    expect([cut.status, cut.stderr]).toEqual([2, expect.stringContaining('perhaps because it is cut short')])
+    const cwd = folderWith({ 'a.pdf': pdf })
+    try {
+      execFileSync('qpdf', ['--encrypt', 'open', 'own', '256', '--', 'a.pdf', 'b.pdf'], { cwd, stdio: 'ignore' })
+    } catch {
+      return context.skip('there is no qpdf')
+    }
+    const locked = await undercroft(['prove', 'b.pdf'], { cwd })
+    expect([locked.status, locked.stderr]).toEqual([2, expect.stringContaining('it is locked with a password')])
   })
 
   it.each([

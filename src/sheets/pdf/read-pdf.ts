@@ -5,8 +5,8 @@ export interface ReadPdf {
   readonly attachments: ReadonlyMap<string, Uint8Array>
 }
 
-/** Reads the text and the attachments of any PDF, our own or a changed one, with a reader that is not ours. Nothing where it is no readable PDF. */
-export async function readPdf(bytes: Uint8Array): Promise<ReadPdf | undefined> {
+/** Reads the text and the attachments of any PDF, our own or a changed one, with a reader that is not ours; or says why it cannot be read. */
+export async function readPdf(bytes: Uint8Array): Promise<ReadPdf | { readonly unread: string }> {
   const worker = await import('pdfjs-dist/legacy/build/pdf.worker.min.mjs')
   Object.assign(globalThis, { pdfjsWorker: worker })
   const { getDocument } = await import('pdfjs-dist/legacy/build/pdf.mjs')
@@ -19,12 +19,17 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf | undefined> {
       pages.push(items.flatMap(item => ('str' in item && item.str.trim() !== '' ? [item.str] : [])))
     }
     return { pages, attachments: attachmentsOf(await document.getAttachments()) }
-  } catch {
-    return undefined
+  } catch (thrown) {
+    return { unread: whyUnread(thrown) }
   } finally {
     await task.destroy()
   }
 }
+
+const whyUnread = (thrown: unknown): string =>
+  thrown instanceof Error && thrown.name === 'PasswordException'
+    ? 'it is locked with a password'
+    : 'it cannot be read as a PDF, perhaps because it is cut short'
 
 function attachmentsOf(found: unknown): Map<string, Uint8Array> {
   const files = Object.values((found ?? {}) as Record<string, { filename: string; content: Uint8Array }>)
