@@ -3,13 +3,13 @@ import { catalogue } from '../modules/catalogue.ts'
 import { comparisonData } from './comparison-data.ts'
 import { comparisonMarkdown } from './comparison-markdown.ts'
 import { comparisonText } from './comparison-text.ts'
-import { countOf } from './count-of.ts'
-import type { Evaluated } from './evaluated.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
+import { editionWords } from './package-editions.ts'
 import { sidesOf } from './revised-sides.ts'
 import { sayDiagnostics } from './say-diagnostics.ts'
+import { errorWords } from './since-revision.ts'
 import { Stopped } from './stopped.ts'
-import type { Terminal } from './terminal.ts'
+import type { Surroundings } from './surroundings.ts'
 
 export interface CompareOptions {
   /** Percent, as typed. */
@@ -22,7 +22,7 @@ export interface CompareOptions {
  * errors, or a check that is not satisfied.
  */
 export async function compare(
-  terminal: Terminal,
+  { terminal, version }: Surroundings,
   asked: { readonly old: string; readonly now: string },
   options: CompareOptions,
 ): Promise<ExitStatus> {
@@ -31,7 +31,7 @@ export async function compare(
   const { old, now } = await sidesOf(asked)
   terminal.doing('putting the changes in one at a time')
   const comparison = compareNotebooks(old.evaluated, now.evaluated, { modules: catalogue, threshold })
-  sayErrors(terminal, old.label, old.evaluated)
+  for (const says of errorWords(old)) terminal.say(says)
   if (now.evaluated.status === exitStatus.notebook)
     sayDiagnostics(
       terminal,
@@ -42,6 +42,7 @@ export async function compare(
     title: now.evaluated.notebook.title.title,
     old: { label: old.label, revision: old.evaluated.notebook.title.revision },
     now: { label: now.label, revision: now.evaluated.notebook.title.revision },
+    editions: old.issued ? editionWords(old.issued, old.evaluated, { path: old.label, version }) : [],
   }
   const form = { text: comparisonText, markdown: comparisonMarkdown, json: jsonText }[options.format]
   terminal.answer(form(comparison, about))
@@ -50,12 +51,6 @@ export async function compare(
 
 const jsonText: typeof comparisonText = (comparison, about) =>
   JSON.stringify(comparisonData(comparison, about), null, 2)
-
-/** The old notebook's errors are no fault of what is compared with it, but they leave values out. */
-function sayErrors(terminal: Terminal, label: string, { diagnostics, status }: Evaluated): void {
-  if (status !== exitStatus.notebook) return
-  terminal.say(`The old notebook (${label}) has ${countOf(diagnostics).errors}: what they stop cannot be compared`)
-}
 
 function thresholdOf(percent: string): number {
   const value = Number(percent.replace(/\s*%$/, ''))

@@ -1,5 +1,4 @@
 import type { Change, CheckMove, Comparison } from '../comparison/types.ts'
-import { standingOf } from './comparison-text.ts'
 import {
   byBlock,
   type ComparedAbout,
@@ -15,6 +14,7 @@ import {
   restatedText,
   resultEnds,
   shareText,
+  standingOf,
   stepText,
   valueText,
   verdictText,
@@ -27,6 +27,7 @@ export function comparisonMarkdown(comparison: Comparison, about: ComparedAbout)
   const parts = [
     `## ${escaped(about.title)}: what changed`,
     `${sideText(about.old)} → ${sideText(about.now)}`,
+    about.editions.map(says => `- ${escaped(says)}`).join('\n'),
     summaryOf(comparison),
     changesOf(comparison),
     turnedOf(comparison, names),

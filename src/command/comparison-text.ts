@@ -14,6 +14,7 @@ import {
   restatedText,
   resultEnds,
   shareText,
+  standingOf,
   stepText,
   valueText,
   verdictText,
@@ -40,10 +41,10 @@ export function comparisonText(comparison: Comparison, about: ComparedAbout): st
 
 const wide = 100
 
-function headOf({ title, old, now }: ComparedAbout): string[] {
+function headOf({ title, old, now, editions }: ComparedAbout): string[] {
   const side = (name: string, { label, revision }: ComparedAbout['old']): string =>
     `${name}  ${plainLine(label)}${revision ? `, revision ${plainLine(revision)}` : ''}`
-  return [plainLine(title), side('old', old), side('new', now)]
+  return [plainLine(title), side('old', old), side('new', now), ...wrapped(editions.map(plainLine))]
 }
 
 function changesOf({ changes, grouped }: Comparison): string[] {
@@ -113,16 +114,6 @@ function turnedOf({ checks, verdicts, errors }: Comparison, names: Names): strin
 
 const stopped = (errors: number): string =>
   `The new notebook has ${plural(errors, 'error')}: what they stop is not shown`
-
-/** How the checks of the new notebook stand, those that turned among them. */
-export function standingOf(checks: readonly CheckMove[]): string {
-  const reached = checks.flatMap(({ now }) => now ?? [])
-  const failing = reached.filter(({ satisfied }) => !satisfied).length
-  if (reached.length === 0) return 'no check was reached in the new notebook'
-  return failing === 0
-    ? `every check that was reached is satisfied (${reached.length})`
-    : `${failing} of ${plural(reached.length, 'check')} not satisfied in the new notebook`
-}
 
 const isTurned = ({ turn, now }: CheckMove): boolean =>
   turn.startsWith('turned') || (turn === 'added' && now?.satisfied === false)

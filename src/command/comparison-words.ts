@@ -12,12 +12,15 @@ import { digitsOf, lastPlace, plainNumber } from '../quantity/number-print.ts'
 import { inUnit } from '../quantity/to-unit.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
 import { unitText } from '../quantity/unit.ts'
+import { plural } from './count-of.ts'
 
 /** What the two sides are called. */
 export interface ComparedAbout {
   readonly title: string
   readonly old: { readonly label: string; readonly revision: string }
   readonly now: { readonly label: string; readonly revision: string }
+  /** Other editions of the tool and its modules than an old package was issued with, in sentences. */
+  readonly editions: readonly string[]
 }
 
 export const valueText = ({ digits, unit }: Shown): string => `${plainNumber(digits)} ${unitText(unit)}`.trim()
@@ -136,6 +139,24 @@ export function verdictText({ what, block, says, now }: VerdictMove): string {
   if (what === 'limit') return `${block}: the limit that ${says} is ${bad ? 'exceeded now' : 'kept now'}`
   if (what === 'range') return `${block} is ${bad ? 'outside' : 'inside'} its plausible range now`
   return `${block}: the second method ${bad ? 'no longer agrees' : 'agrees now'} (${says})`
+}
+
+/** A check that is satisfied as before and in doubt now, or in doubt no more. */
+export function doubtTurn(old: CheckMove['old'], now: CheckMove['now']): string {
+  if (!old?.satisfied || !now?.satisfied || old.doubts.join() === now.doubts.join()) return ''
+  return now.doubts.length > 0 ? `IN DOUBT: ${now.doubts.join(' and ')}` : 'in doubt no more'
+}
+
+/** How the checks of the new notebook stand, those that turned among them. */
+export function standingOf(checks: readonly CheckMove[]): string {
+  const reached = checks.flatMap(({ now }) => now ?? [])
+  const failing = reached.filter(({ satisfied }) => !satisfied).length
+  const doubtful = reached.filter(({ doubts }) => doubts.length > 0)
+  const why = [...new Set(doubtful.flatMap(({ doubts }) => doubts))].join(', ')
+  if (reached.length === 0) return 'no check was reached in the new notebook'
+  if (failing === 0)
+    return `every check that was reached is satisfied (${reached.length})${doubtful.length > 0 ? `, ${doubtful.length} of them in doubt: ${why}` : ''}`
+  return `${failing} of ${plural(reached.length, 'check')} not satisfied in the new notebook${doubtful.length > 0 ? `, ${doubtful.length} satisfied but in doubt: ${why}` : ''}`
 }
 
 /** Numbers of lines, those that follow one another as a range: `4.02–4.05, 4.09a`. */

@@ -10,6 +10,7 @@ import type { IssueOptions } from './issue-options.ts'
 import { type KeptRecord, readKept } from './kept-record.ts'
 import { packageCommand } from './package-command.ts'
 import { packageDate } from './package-date.ts'
+import { editionWords } from './package-editions.ts'
 import { type PackageFiles, packageFiles } from './package-files.ts'
 import type { TextOptions } from './package-model.ts'
 import { type ExpectedPackage, expectPackage, type ProvedPackage } from './package-texts.ts'
@@ -17,7 +18,7 @@ import type { PrintJob } from './print-pdf.ts'
 import { printProved } from './print-proved.ts'
 import { oldSide } from './revised-sides.ts'
 import { sayDiagnostics } from './say-diagnostics.ts'
-import type { OldSide } from './since-revision.ts'
+import { errorWords, type OldSide } from './since-revision.ts'
 import { Stopped } from './stopped.ts'
 import type { Surroundings } from './surroundings.ts'
 import { makeRoomFor, writeTogether } from './write-together.ts'
@@ -31,7 +32,7 @@ export async function issue(around: Surroundings, file: string, options: IssueOp
   terminal.doing(`evaluating ${file}`)
   const evaluated = await evaluateFile(file)
   const kept = file === '-' ? undefined : await readKept(file)
-  const old = options.since === undefined ? undefined : await oldSide(options.since, file)
+  const old = options.since === undefined ? undefined : await sinceSide(around, options.since, file)
   const files = await packageFiles(file, options)
   sayDiagnostics(terminal, evaluated.notebook, evaluated.diagnostics)
   if (evaluated.status === exitStatus.notebook && !options.draft) {
@@ -56,6 +57,14 @@ export async function issue(around: Surroundings, file: string, options: IssueOp
   const expected = expectPackage(evaluated, await textOptions(job))
   await sayWritten(await untilStopped(signal => writeJob(expected, job, signal)), job)
   return evaluated.status
+}
+
+/** The older notebook, with what is to be said of it. */
+async function sinceSide({ terminal, version }: Surroundings, since: string, file: string): Promise<OldSide> {
+  const { label, evaluated, issued } = await oldSide(since, file)
+  const says = issued ? editionWords(issued, evaluated, { path: label, version }) : []
+  for (const sentence of [...says, ...errorWords({ label, evaluated })]) terminal.say(sentence)
+  return { label, evaluated, says }
 }
 
 /** A line of working takes some 6 ms to set and prove. */

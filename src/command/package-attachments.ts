@@ -18,6 +18,8 @@ export interface IssueFacts {
   readonly date?: string
   /** The revision it is set against: that notebook is attached as well. */
   readonly since?: string
+  /** What is to be said of that revision besides: other editions of the tool and its modules. */
+  readonly sinceSays?: readonly string[]
   /** That printed the PDF; absent where none was made. */
   readonly browser?: PackageRecord['browser']
 }

@@ -88,7 +88,7 @@ function factsOf({ version, command, draft, paper, date, old }: TextOptions, bro
     draft,
     paper,
     ...(date ? { date: date.toISOString() } : {}),
-    ...(old ? { since: old.label } : {}),
+    ...(old ? { since: old.label, ...(old.says.length > 0 ? { sinceSays: old.says } : {}) } : {}),
     ...(browser ? { browser: { name: browser.name, version: browser.version, pinned: browser.pinned } } : {}),
   }
 }

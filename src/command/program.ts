@@ -165,14 +165,14 @@ function programOf(around: Surroundings, done: (status: ExitStatus) => void): Co
 
   program
     .command('compare')
-    .argument('<old>', 'a notebook, or a revision: HEAD~1, v1..v2, main...')
+    .argument('<old>', 'a notebook, a package, or a revision: HEAD~1, v1..v2, main...')
     .argument('<new>', 'a notebook; the file as it is now, where <old> is a revision')
     .option('--threshold <percent>', 'list results that moved by this much or more', '1')
     .addOption(format(['text', 'markdown', 'json'], 'text'))
     .description('assumptions and formulas that changed, what each moved, checks that turned, lines to check again')
     .addHelpText('after', '\nExample: undercroft compare shelter/shelter.md shelter/shelter.md')
     .action(async (old: string, now: string, options: CompareOptions) =>
-      done(await (await import('./compare.ts')).compare(terminal, { old, now }, options)),
+      done(await (await import('./compare.ts')).compare(around, { old, now }, options)),
     )
 
   program

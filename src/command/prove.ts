@@ -10,13 +10,10 @@ import { printPdf } from './print-pdf.ts'
 import type { Proof } from './proof.ts'
 import { sayProof } from './proof-text.ts'
 import { readInput } from './read-input.ts'
-import { htmlText, type ReadPackage, readPackage } from './read-package.ts'
+import { aPackage, htmlText, type ReadPackage, readPackage } from './read-package.ts'
 import { sha256 } from './sha256.ts'
 import { Stopped } from './stopped.ts'
 import type { Surroundings } from './surroundings.ts'
-
-/** So large a package is not made; a file of another kind may be. */
-const aPackage = { most: 256_000_000, what: 'a package' }
 
 export interface ProveOptions {
   readonly browser?: string

@@ -24,27 +24,41 @@ export interface ReadPackage {
   readonly pages: readonly (readonly string[])[]
 }
 
+/** So large a package is not made; a file of another kind may be. */
+export const aPackage = { most: 256_000_000, what: 'a package' }
+
+const isPdf = (bytes: Uint8Array): boolean => Buffer.from(bytes.subarray(0, 1024)).includes('%PDF-')
+
+/** Whether these bytes are a package rather than a notebook: a PDF, or a page of HTML. */
+export const isPackage = (bytes: Uint8Array): boolean =>
+  isPdf(bytes) || /^\ufeff?\s*<!doctype html/i.test(Buffer.from(bytes.subarray(0, 100)).toString('utf8'))
+
 /** Takes an issued package apart. Refuses what is no package, or carries no notebook. */
 export async function readPackage(path: string, bytes: Uint8Array): Promise<ReadPackage> {
-  const isPdf = Buffer.from(bytes.subarray(0, 1024)).includes('%PDF-')
-  const read = isPdf ? await readPdf(bytes) : readHtml(Buffer.from(bytes).toString('utf8'))
+  const read = isPdf(bytes) ? await readPdf(bytes) : readHtml(Buffer.from(bytes).toString('utf8'))
   if ('unread' in read) throw noPackage(path, read.unread)
   const { pages, attachments } = read
   const { results, issued, source, older, record } = partsOf(path, attachments)
   const facts = factsOf(path, Buffer.from(issued).toString('utf8'))
   const [name, notebook] = source
   return {
-    kind: isPdf ? 'PDF' : 'HTML',
+    kind: isPdf(bytes) ? 'PDF' : 'HTML',
     bytes,
     name,
     notebook,
     results: Buffer.from(results).toString('utf8'),
     facts,
-    ...(older && facts.since ? { old: { label: facts.since, evaluated: evaluateBytes(older[1], facts.since) } } : {}),
+    ...(older && facts.since ? { old: oldOf(older[1], facts.since, facts.sinceSays) } : {}),
     ...(record ? { kept: keptOf(record[0], { notebook: name, bytes: record[1] }) } : {}),
     pages,
   }
 }
+
+const oldOf = (bytes: Uint8Array, label: string, says: unknown): OldSide => ({
+  label,
+  evaluated: evaluateBytes(bytes, label),
+  says: Array.isArray(says) ? says.map(String) : [],
+})
 
 type File = readonly [name: string, bytes: Uint8Array]
 

@@ -1,16 +1,20 @@
-import { stat } from 'node:fs/promises'
+import { realpath, stat } from 'node:fs/promises'
 import { basename, dirname, resolve } from 'node:path'
 import { GitRefusal } from '../comparison/git.ts'
-import { commitOf, type FileAt, fileAt, forkOf, rangeOf } from '../comparison/git-file.ts'
+import { commitOf, type FileAt, fileAt, forkOf, type Range, rangeOf } from '../comparison/git-file.ts'
 import { printable } from '../diagnostic/printable.ts'
 import { type Evaluated, evaluateBytes, evaluateFile } from './evaluated.ts'
 import { exitStatus } from './exit-status.ts'
+import { oldFile } from './old-file.ts'
+import type { IssuedResults } from './package-editions.ts'
 import { Stopped } from './stopped.ts'
 
 /** One side of a comparison with what it is called. */
 export interface Side {
   readonly label: string
   readonly evaluated: Evaluated
+  /** What a package that it was read from says of itself, where it was. */
+  readonly issued?: IssuedResults
 }
 
 interface Sides {
@@ -20,21 +24,35 @@ interface Sides {
 
 /** Reads both sides: two files, a revision and the file as it is now, or two revisions `A..B`. What is a file is read as a file. */
 export async function sidesOf({ old, now }: { readonly old: string; readonly now: string }): Promise<Sides> {
-  if (old === '-' && now === '-') throw new Stopped(exitStatus.called, 'Standard input can be read once: give `-` once')
-  if (old === '-' || (await isFile(old))) return { old: await fileSide(old), now: await fileSide(now) }
-  if (looksLikePath(old))
-    throw new Stopped(exitStatus.called, `${printable(old)} cannot be read: there is no such file or folder`)
-  if (now === '-') throw new Stopped(exitStatus.called, 'A revision of standard input cannot be found: name the file')
-  return revised(old, now).catch((thrown: unknown) => {
-    if (thrown instanceof GitRefusal) throw new Stopped(exitStatus.called, thrown.message, thrown.help)
-    throw thrown
-  })
+  if (old === '-' && now === '-') throw called('Standard input can be read once: give `-` once')
+  if (old === '-') return { old: await fileSide(old), now: await fileSide(now) }
+  if (await isFile(old)) return { old: await oldFile(old), now: await fileSide(now) }
+  refuseUnread(old)
+  if (now === '-') throw called('A revision of standard input cannot be found: name the file')
+  const range = rangeOf(old)
+  if (!range) {
+    const side = await nowSide(now)
+    return { old: await revised(old, now), now: side }
+  }
+  return { old: await revised(old, now), now: await revised(range.to, now) }
 }
 
-/** The older side alone, for a package set against it: a file, or the notebook as it was at a revision. It is called without folders. */
+/** The older side alone, for a package of the notebook as it is now, set against it. It is called without folders. */
 export async function oldSide(old: string, path: string): Promise<Side> {
-  const { old: side } = await sidesOf({ old, now: path })
-  return { ...side, label: (await isFile(old)) ? basename(old) : side.label.replace(/^.* at /, '') }
+  if (old !== '-' && (await isFile(old))) {
+    const side = await oldFile(old)
+    return { ...side, label: basename(side.label) }
+  }
+  refuseUnread(old)
+  if (path === '-' || old === '-') throw called('A revision of standard input cannot be found: name the file')
+  const end = /\.\.\.?([^.].*)$/.exec(old)?.[1]
+  if (end !== undefined)
+    throw called(
+      `\`--since\` takes one revision, and \`${printable(old)}\` is two: the package is of the notebook as it is now`,
+      `Write \`--since ${old.replace(/\.\..*$/, '') || 'HEAD'}\`; \`undercroft compare ${old} ${path}\` compares the two`,
+    )
+  const { short, evaluated } = await revised(old, path)
+  return { label: short, evaluated }
 }
 
 const isFile = (path: string): Promise<boolean> =>
@@ -43,45 +61,54 @@ const isFile = (path: string): Promise<boolean> =>
     () => false,
   )
 
-/** A name of a Markdown file is never meant as a revision. */
-const looksLikePath = (text: string): boolean => /\.(?:md|markdown)$/i.test(text)
-
-const named = (path: string): string => (path === '-' ? 'standard input' : path)
-
-async function fileSide(path: string): Promise<Side> {
-  return { label: named(path), evaluated: await evaluateFile(path) }
+/** A name of a Markdown file or of a package is never meant as a revision. */
+function refuseUnread(path: string): void {
+  if (/\.(?:md|markdown|pdf|html)$/i.test(path))
+    throw called(`\`${printable(path)}\` cannot be read: there is no such file or folder`)
 }
 
-async function revised(revision: string, path: string): Promise<Sides> {
-  const range = rangeOf(revision)
-  const whole = resolve(path)
-  const file: FileAt = { folder: dirname(whole), name: basename(whole), shown: path }
-  if (!(await stat(file.folder).catch(() => undefined)))
-    throw new Stopped(exitStatus.called, `${printable(path)} cannot be read: there is no such file or folder`)
-  if (!range) {
-    const commit = await commitOf(file.folder, revision)
-    return { old: await sideAt(file, { commit, revision }), now: await nowSide(path) }
-  }
-  const to = await commitOf(file.folder, range.to)
-  const from = range.fork ? await forkOf(file.folder, range) : await commitOf(file.folder, range.from)
-  const words = range.fork ? `${range.from}...` : range.from
-  return {
-    old: await sideAt(file, { commit: from, revision: words, until: to }),
-    now: await sideAt(file, { commit: to, revision: range.to }),
-  }
-}
+const fileSide = async (path: string): Promise<Side> => ({
+  label: path === '-' ? 'standard input' : path,
+  evaluated: await evaluateFile(path),
+})
 
 async function nowSide(path: string): Promise<Side> {
   const side = await fileSide(path)
   return { ...side, label: `${side.label} as it is now` }
 }
 
-async function sideAt(
-  file: FileAt,
-  at: { readonly commit: string; readonly revision: string; readonly until?: string },
-): Promise<Side> {
-  const found = await fileAt(file, at.commit, at.until)
-  const path = found.renamed ? found.path : file.shown
-  const label = `${path} at ${at.revision} (${at.commit.slice(0, 10)})`
-  return { label, evaluated: evaluateBytes(found.bytes, `${path}@${at.revision}`) }
+interface Revised extends Side {
+  /** The revision alone: `v1 (032a498dc1)`. */
+  readonly short: string
 }
+
+/** The notebook as it was at a revision, or at the older end of a range. */
+async function revised(revision: string, path: string): Promise<Revised> {
+  // Git keeps a link as a link: what it leads to is the notebook.
+  const whole = await realpath(resolve(path)).catch(() => resolve(path))
+  const file: FileAt = { folder: dirname(whole), name: basename(whole), shown: path }
+  if (!(await stat(file.folder).catch(() => undefined)))
+    throw called(`\`${printable(path)}\` cannot be read: there is no such file or folder`)
+  try {
+    return await sideAt(file, revision)
+  } catch (thrown) {
+    if (thrown instanceof GitRefusal) throw called(thrown.message, thrown.help)
+    throw thrown
+  }
+}
+
+async function sideAt(file: FileAt, revision: string): Promise<Revised> {
+  const range = rangeOf(revision)
+  const commit = range ? await fromOf(file, range) : await commitOf(file.folder, revision)
+  const until = range && (await commitOf(file.folder, range.to))
+  const found = await fileAt(file, commit, until)
+  const path = found.renamed ? found.path : file.shown
+  const words = range ? `${range.from}${range.fork ? '...' : ''}` : revision
+  const short = `${words} (${commit.slice(0, 10)})`
+  return { label: `${path} at ${short}`, short, evaluated: evaluateBytes(found.bytes, `${path}@${words}`) }
+}
+
+const fromOf = ({ folder }: FileAt, range: Range): Promise<string> =>
+  range.fork ? forkOf(folder, range) : commitOf(folder, range.from)
+
+const called = (says: string, help?: string): Stopped => new Stopped(exitStatus.called, says, help)

@@ -1,4 +1,3 @@
-import { basename } from 'node:path'
 import { compareNotebooks } from '../comparison/compare.ts'
 import type { CheckMove, Comparison } from '../comparison/types.ts'
 import type { AssumptionRow, BlockWorking, GivenRow, Workings } from '../evaluation/workings.ts'
@@ -8,6 +7,7 @@ import {
   byBlock,
   changeName,
   changeText,
+  doubtTurn,
   movedBy,
   namesOf,
   plainLine,
@@ -16,13 +16,17 @@ import {
   ratioText,
   stepText,
 } from './comparison-words.ts'
+import { countOf } from './count-of.ts'
 import type { Evaluated } from './evaluated.ts'
+import { exitStatus } from './exit-status.ts'
 
 /** The older notebook that a package is set against. */
 export interface OldSide {
   /** `A (032a498dc1)`, or the name of a file: no folder of this machine. */
   readonly label: string
   readonly evaluated: Evaluated
+  /** What is to be said of it besides, in sentences. */
+  readonly says: readonly string[]
 }
 
 /** What a package says of the changes since an older notebook. */
@@ -30,7 +34,8 @@ export function sinceRevision(old: OldSide, now: Evaluated): Since {
   const comparison = compareNotebooks(old.evaluated, now, { modules: catalogue, threshold: 0.01 })
   const { revision } = old.evaluated.notebook.title
   return {
-    revision: [basename(old.label), revision ? `revision ${revision}` : ''].filter(Boolean).join(', '),
+    revision: [old.label, revision ? `revision ${revision}` : ''].filter(Boolean).join(', '),
+    says: [...old.says, ...errorWords(old)],
     changes: changesOf(comparison, now.workings),
     checks: checksOf(comparison, now.workings),
     ...recheckOf(comparison),
@@ -76,9 +81,19 @@ function checksOf(comparison: Comparison, workings: Workings): Since['checks'] {
   return rows.toSorted((a, b) => Number(b.turned !== '') - Number(a.turned !== ''))
 }
 
-function turnOf({ turn, now }: CheckMove): string {
+/** The old notebook's errors are no fault of what is compared with it, but they leave values out. */
+export function errorWords({
+  label,
+  evaluated: { status, diagnostics },
+}: Pick<OldSide, 'label' | 'evaluated'>): string[] {
+  if (status !== exitStatus.notebook) return []
+  return [`The old notebook (${label}) has ${countOf(diagnostics).errors}: what they stop cannot be compared`]
+}
+
+function turnOf({ turn, old, now }: CheckMove): string {
   if (turn === 'added' || turn === 'removed') return turn
-  return turn === 'as before' ? '' : now?.satisfied ? 'satisfied now' : 'NOT SATISFIED'
+  if (turn === 'as before') return doubtTurn(old, now)
+  return now?.satisfied ? 'satisfied now' : 'NOT SATISFIED'
 }
 
 function recheckOf({ recheck }: Comparison): Pick<Since, 'recheck' | 'lines'> {

@@ -1,3 +1,4 @@
+import { printable } from '../diagnostic/printable.ts'
 import { GitRefusal, git } from './git.ts'
 
 /** A file as the author names it, taken apart: git is asked from its folder. */
@@ -36,16 +37,31 @@ export function rangeOf(text: string): Range | undefined {
  * revision that begins with `-`, which git would take for an option.
  */
 export async function commitOf(folder: string, revision: string): Promise<string> {
-  if (revision.startsWith('-')) throw new GitRefusal(`A revision cannot begin with \`-\`: \`${revision}\``)
+  const shown = printable(revision)
+  if (revision.trim() === '') throw new GitRefusal('No revision is named', howTo)
+  if (revision.startsWith('-')) throw new GitRefusal(`A revision cannot begin with \`-\`: \`${shown}\``)
   const inside = await git(folder, ['rev-parse', '--is-inside-work-tree'])
   if (!inside.ok || inside.bytes.toString().trim() !== 'true')
     throw new GitRefusal(
-      `\`${revision}\` is no file here, and cannot be a revision: the notebook is in no repository`,
+      `\`${shown}\` is no file here, and cannot be a revision: the notebook is in no repository`,
       inside.ok || /not a git repository/.test(inside.says) ? undefined : `git says: ${inside.says}`,
     )
-  const found = await git(folder, ['rev-parse', '--verify', '--quiet', '--end-of-options', `${revision}^{commit}`])
-  if (!found.ok) throw new GitRefusal(`\`${revision}\` is neither a file here nor a revision of the repository`, howTo)
-  return found.bytes.toString().trim()
+  const named = await wordOf(folder, ['rev-parse', '--verify', '--quiet', '--end-of-options', revision])
+  const commit = named && (await wordOf(folder, ['rev-parse', '--verify', '--quiet', `${named}^{commit}`]))
+  if (commit) return commit
+  if ((await wordOf(folder, ['rev-list', '--max-count=1', '--all'])) === '')
+    throw new GitRefusal(`\`${shown}\` is no revision: the repository has no commit yet`)
+  const isShallow = (await wordOf(folder, ['rev-parse', '--is-shallow-repository'])) === 'true'
+  throw new GitRefusal(
+    `\`${shown}\` is neither a file here nor a revision of the repository`,
+    isShallow ? 'The repository is shallow: `git fetch --unshallow --tags` brings what is older' : howTo,
+  )
+}
+
+/** What git answers in a word; nothing where it refuses. */
+async function wordOf(folder: string, args: readonly string[]): Promise<string | undefined> {
+  const found = await git(folder, args)
+  return found.ok ? found.bytes.toString().trim() : undefined
 }
 
 const howTo = 'A revision is a commit, a branch or a tag: `HEAD~1`, `main`, `v1`; `git log --oneline` lists commits'

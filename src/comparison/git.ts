@@ -21,10 +21,22 @@ const most = 64 * 1024 * 1024
 
 type Answer = { readonly ok: true; readonly bytes: Buffer } | { readonly ok: false; readonly says: string }
 
+/** Where a hook of git is at work, these name its repository by a path from elsewhere. */
+const ofHooks = ['GIT_DIR', 'GIT_WORK_TREE', 'GIT_INDEX_FILE', 'GIT_PREFIX']
+
+const surroundings = (): Record<string, string | undefined> => ({
+  ...Object.fromEntries(Object.entries(process.env).filter(([name]) => !ofHooks.includes(name))),
+  LC_ALL: 'C',
+})
+
 /** Runs git in a folder; refuses (throws) only where there is no git program or it gives more than can be read. */
 export async function git(folder: string, args: readonly string[]): Promise<Answer> {
   try {
-    const { stdout } = await call('git', [...quiet, '-C', folder, ...args], { encoding: 'buffer', maxBuffer: most })
+    const { stdout } = await call('git', [...quiet, '-C', folder, ...args], {
+      encoding: 'buffer',
+      maxBuffer: most,
+      env: surroundings(),
+    })
     return { ok: true, bytes: stdout }
   } catch (thrown) {
     if (!(thrown instanceof Error)) throw thrown

@@ -51,8 +51,9 @@ function turnOf(old: CheckLine | undefined, now: CheckLine | undefined): Turn {
   return now.satisfied ? 'turned to satisfied' : 'turned to not satisfied'
 }
 
-const stateOf = ({ satisfied, ratio, demand, capacity }: CheckLine): CheckState => ({
+const stateOf = ({ satisfied, doubts, ratio, demand, capacity }: CheckLine): CheckState => ({
   satisfied,
+  doubts: satisfied ? doubts : [],
   ...(ratio ? { ratio: { value: ratio.value, digits: ratio.shown.digits } } : {}),
   ...(demand ? { demand } : {}),
   ...(capacity ? { capacity } : {}),

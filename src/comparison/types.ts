@@ -1,5 +1,5 @@
 import type { Results } from '../evaluation/evaluate.ts'
-import type { Workings } from '../evaluation/workings.ts'
+import type { Doubt, Workings } from '../evaluation/workings.ts'
 import type { Notebook } from '../notebook/types.ts'
 import type { Shown } from '../quantity/types.ts'
 
@@ -88,6 +88,8 @@ export type Turn = 'turned to not satisfied' | 'turned to satisfied' | 'added' |
 
 export interface CheckState {
   readonly satisfied: boolean
+  /** Why it may not be leant on though it is satisfied. */
+  readonly doubts: readonly Doubt[]
   readonly ratio?: { readonly value: number; readonly digits: string }
   readonly demand?: Shown
   readonly capacity?: Shown

@@ -10,6 +10,7 @@ export function sinceSheet(since: Since | undefined): Element[] {
     'Everything in this package whose value or text is another than in that revision has a heavy bar at its left.'
   return [
     part('since', `Changes since ${since.revision}`, [
+      ...since.says.map(says => h('p', h('b', `${says.replaceAll('`', '')}.`))),
       h('p', intro),
       changesTable(since.changes),
       checksTable(since.checks),

@@ -2,6 +2,8 @@
 export interface Since {
   /** `A (032a498dc1), revision A`. */
   readonly revision: string
+  /** What is to be known before the rest, in sentences. */
+  readonly says: readonly string[]
   readonly changes: readonly SinceChange[]
   /** Checks whose ratio or verdict is another than before, those that turned first. */
   readonly checks: readonly SinceCheck[]

@@ -1,8 +1,8 @@
-import { mkdirSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { repository } from '../comparison/repository.ts'
-import { failing, faulty, folderWith, sound } from './notebooks.ts'
+import { deep, failing, faulty, folderWith, sound } from './notebooks.ts'
 import { undercroft } from './run-undercroft.ts'
 
 const loaded = sound.replace('value: 20 kN/m^2', 'value: 40 kN/m^2')
@@ -189,9 +189,10 @@ describe('compare: revisions of version control', () => {
     const alone = folderWith({ 'roof.md': sound })
     const cases: readonly (readonly [string, readonly string[], string])[] = [
       [folder, ['nowhere', 'roof.md'], '`nowhere` is neither a file here nor a revision of the repository'],
-      [folder, ['HEAD', 'wall.md'], '`wall.md` does not exist at '],
-      [folder, ['old.md', 'roof.md'], 'old.md cannot be read: there is no such file or folder'],
-      [folder, ['HEAD', 'nowhere/roof.md'], 'nowhere/roof.md cannot be read: there is no such file or folder'],
+      [folder, ['HEAD', 'wall.md'], '`wall.md` cannot be read: there is no such file or folder'],
+      [folder, ['HEAD..HEAD', 'wall.md'], '`wall.md` does not exist at '],
+      [folder, ['old.md', 'roof.md'], '`old.md` cannot be read: there is no such file or folder'],
+      [folder, ['HEAD', 'nowhere/roof.md'], '`nowhere/roof.md` cannot be read: there is no such file or folder'],
       [folder, ['HEAD', '-'], 'A revision of standard input cannot be found: name the file'],
       [folder, ['--', '--output=x', 'roof.md'], 'A revision cannot begin with `-`: `--output=x`'],
       [
@@ -205,6 +206,81 @@ describe('compare: revisions of version control', () => {
       expect([args, status, stdout]).toEqual([args, 2, ''])
       expect(stderr).toContain(says)
     }
+  })
+
+  it('reads what a link leads to, and heeds no repository that a hook of git names', async () => {
+    const { folder, write, commit } = repository()
+    write('sub/roof.md', sound)
+    symlinkSync('sub/roof.md', join(folder, 'link.md'))
+    commit('first')
+    const ran = await undercroft(['compare', 'HEAD', 'link.md'], { cwd: folder, env: { GIT_DIR: '.git' } })
+    expect([ran.status, ran.stderr]).toEqual([0, ''])
+    expect(ran.stdout).toContain('Nothing changed in meaning')
+  })
+
+  it('says that a repository has no commit, or is shallow', async () => {
+    const { folder, write, commit, git } = repository()
+    write('roof.md', sound)
+    const said = async (cwd: string, revision: string) =>
+      (await undercroft(['compare', revision, 'roof.md'], { cwd })).stderr
+    expect(await said(folder, 'HEAD')).toBe('`HEAD` is no revision: the repository has no commit yet\n')
+    commit('first')
+    write('roof.md', failing)
+    commit('second: a longer span')
+    git('clone', '-q', '--depth', '1', `file://${folder}`, 'shallow')
+    expect(await said(join(folder, 'shallow'), 'HEAD~1')).toContain('The repository is shallow: `git fetch --unshallow')
+    expect((await undercroft(['compare', ':/first', 'roof.md'], { cwd: folder })).stdout).toContain(
+      'roof.md at :/first (',
+    )
+    expect(await said(folder, '')).toContain('No revision is named')
+  })
+
+  it('says of checks that are satisfied which of them are in doubt', async () => {
+    const shallow = deep.replace('600 mm', '400 mm').replace('required_factor: 100', 'required_factor: 10')
+    const cwd = folderWith({ 'a.md': shallow, 'b.md': deep.replace('required_factor: 100', 'required_factor: 10') })
+    const { stdout } = await undercroft(['compare', 'a.md', 'b.md'], { cwd })
+    expect(stdout).toMatch(/every check that was reached is satisfied \(\d\), \d of them in doubt: outside limits/)
+    const data = JSON.parse((await undercroft(['compare', 'a.md', 'b.md', '--format', 'json'], { cwd })).stdout)
+    expect(data.checks[0].now.doubts).toContain('outside limits')
+    const issue = ['issue', 'b.md', '--html-only', '--since', 'a.md']
+    expect((await undercroft(issue, { cwd })).status).toBe(0)
+    expect(readFileSync(join(cwd, 'b.html'), 'utf8')).toMatch(/<b>IN DOUBT: outside limits/)
+  })
+
+  it('takes an issued package for the old one, and says which modules were of another version', async () => {
+    const cwd = folderWith({ 'a.md': deep })
+    await undercroft(['issue', 'a.md', '--html-only'], { cwd })
+    const html = readFileSync(join(cwd, 'a.html'), 'utf8')
+    const same = await undercroft(['compare', 'a.html', 'a.md'], { cwd })
+    expect([same.status, same.stderr]).toEqual([0, ''])
+    expect(same.stdout.split('\n').slice(1, 5)).toEqual(['old  a.html', 'new  a.md', '', 'Nothing changed in meaning'])
+    const older = html.replace(
+      /(href="data:application\/json;base64,)([^"]*)(" download="results\.json")/,
+      (_, head: string, data: string, tail: string) => {
+        const text = Buffer.from(data, 'base64').toString('utf8')
+        const changed = text
+          .replace(/"tool": "undercroft [^"]*"/, '"tool": "undercroft 0.0.9"')
+          .replace(/("module": "halving-layers",\s*"version": )"[^"]*"/, '$1"0.9.0"')
+          .replace(/("satisfied": )true/, '$1false')
+        return `${head}${Buffer.from(changed).toString('base64')}${tail}`
+      },
+    )
+    writeFileSync(join(cwd, 'older.html'), older)
+    const said = [
+      /The old package was issued by undercroft 0\.0\.9, and this is undercroft \S+/,
+      /Module `halving-layers` was version 0\.9\.0 in the old package and is [\d.]+ now: shield/,
+      /This program gives 1 other results? for its notebook: `undercroft prove older\.html` lists/,
+    ]
+    const { stdout } = await undercroft(['compare', 'older.html', 'a.md'], { cwd })
+    const markdown = await undercroft(['compare', 'older.html', 'a.md', '--format', 'markdown'], { cwd })
+    const issue = await undercroft(['issue', 'a.md', '--html-only', '--since', 'older.html'], { cwd })
+    for (const words of said) {
+      expect(stdout).toMatch(words)
+      expect(markdown.stdout.replaceAll('\\', '')).toMatch(words)
+      expect(issue.stderr).toMatch(words)
+    }
+    expect(readFileSync(join(cwd, 'a.html'), 'utf8')).toMatch(/<b>Module halving-layers was version 0\.9\.0/)
+    expect((await undercroft(['prove', 'a.html'], { cwd })).status).toBe(0)
   })
 
   it('says where there is no git program', async () => {

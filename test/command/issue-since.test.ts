@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process'
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { folderWith, sound } from './notebooks.ts'
+import { faulty, folderWith, sound } from './notebooks.ts'
 import { undercroft } from './run-undercroft.ts'
 
 const changed = sound.replace('load: { value: 20 kN/m^2', 'load: { value: 30 kN/m^2')
@@ -69,6 +69,33 @@ describe('issue --since', () => {
     await issued(cwd, '--since', 'A')
     const { status, stdout } = await undercroft(['prove', 'roof.html'], { cwd })
     expect([status, stdout]).toEqual([0, expect.stringContaining('byte for byte')])
+  })
+
+  it('refuses two revisions, of which one would go unheeded', async () => {
+    const cwd = repository(changed)
+    const { status, stdout, stderr } = await undercroft(['issue', 'roof.md', '--html-only', '--since', 'A..HEAD'], {
+      cwd,
+    })
+    expect([status, stdout]).toEqual([2, ''])
+    expect(stderr).toContain('`--since` takes one revision, and `A..HEAD` is two')
+    expect(stderr).toContain('Write `--since A`')
+    expect(/Changes since A\.\.\. \([0-9a-f]{10}\)/.test(await issued(cwd, '--since', 'A...'))).toBe(true)
+    expect(/Changes since A \([0-9a-f]{10}\)/.test(await issued(cwd, '--since', 'A..'))).toBe(true)
+  })
+
+  it('keeps the whole name of a revision', async () => {
+    const cwd = repository(changed)
+    execFileSync('git', ['branch', 'water/high at noon'.replaceAll(' ', '-')], { cwd, stdio: 'pipe' })
+    const html = await issued(cwd, '--since', 'water/high-at-noon')
+    expect(/<h2>Changes since water\/high-at-noon \([0-9a-f]{10}\)<\/h2>/.test(html)).toBe(true)
+  })
+
+  it('says where the older notebook has errors, on paper too', async () => {
+    const cwd = folderWith({ 'roof.md': sound, 'old.md': faulty })
+    const { status, stderr } = await undercroft(['issue', 'roof.md', '--html-only', '--since', 'old.md'], { cwd })
+    const says = 'The old notebook (old.md) has 1 error: what they stop cannot be compared'
+    expect([status, stderr]).toEqual([0, `${says}\n`])
+    expect(readFileSync(join(cwd, 'roof.html'), 'utf8').includes(`<b>${says}.</b>`)).toBe(true)
   })
 
   it('refuses a revision that is not there, and writes nothing', async () => {

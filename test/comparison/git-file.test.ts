@@ -72,7 +72,7 @@ describe('git-file: refusals', () => {
       '`HEAD` is no file here, and cannot be a revision: the notebook is in no repository',
     )
     const { folder, write, commit } = repository()
-    await expect(commitOf(folder, 'HEAD')).rejects.toThrow('neither a file here nor a revision')
+    await expect(commitOf(folder, 'HEAD')).rejects.toThrow('the repository has no commit yet')
     write('a.md', 'a')
     commit('first')
     await expect(commitOf(folder, 'HEAD~1')).rejects.toThrow('`HEAD~1` is neither a file here nor a revision')
