@@ -92,7 +92,7 @@ const homes: Readonly<Record<string, readonly string[]>> = {
   'node:stream': ['sheets/pdf'],
   'node:stream/promises': ['sheets/pdf'],
   'node:child_process': ['sheets/pdf', 'comparison'],
-  'node:util': ['sheets/pdf', 'comparison'],
+  'node:util': ['sheets/pdf', 'comparison', 'command'],
   'node:process': ['sheets/pdf'],
   'node:module': ['command', 'sheets/pdf'],
 }

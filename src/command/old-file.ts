@@ -2,7 +2,7 @@ import { evaluateBytes } from './evaluated.ts'
 import { issuedResults } from './package-editions.ts'
 import { readInput } from './read-input.ts'
 import { aPackage, isPackage, readPackage } from './read-package.ts'
-import type { Side } from './revised-sides.ts'
+import type { Side } from './side.ts'
 
 /** The older side of a comparison from a file: a notebook, or an issued package, whose attached notebook it is then. */
 export async function oldFile(path: string): Promise<Side> {

@@ -3,19 +3,11 @@ import { basename, dirname, resolve } from 'node:path'
 import { GitRefusal } from '../comparison/git.ts'
 import { commitOf, type FileAt, fileAt, forkOf, type Range, rangeOf } from '../comparison/git-file.ts'
 import { printable } from '../diagnostic/printable.ts'
-import { type Evaluated, evaluateBytes, evaluateFile } from './evaluated.ts'
+import { evaluateBytes, evaluateFile } from './evaluated.ts'
 import { exitStatus } from './exit-status.ts'
 import { oldFile } from './old-file.ts'
-import type { IssuedResults } from './package-editions.ts'
+import type { Side } from './side.ts'
 import { Stopped } from './stopped.ts'
-
-/** One side of a comparison with what it is called. */
-export interface Side {
-  readonly label: string
-  readonly evaluated: Evaluated
-  /** What a package that it was read from says of itself, where it was. */
-  readonly issued?: IssuedResults
-}
 
 interface Sides {
   readonly old: Side
