@@ -19,6 +19,7 @@ export const batteryBank = defineModule({
   steps: batteryBankSteps,
   results: ['C_req', 'C_bank', 'n_req', 't_hold', 'D_end', 'E_bank', 'Q_in', 'E_req', 'k_T'],
   covers: ['storage'],
+  drawing: ['strings', 'n_s', 'unit_voltage', 'unit_capacity'],
   limits: [
     {
       holds: { given: 'cold_factor' },

@@ -62,6 +62,7 @@ export const cableDropAwg = defineModule({
   ],
   results: [...cableDropResults],
   covers: ['cables'],
+  drawing: ['gauge', 'make', 'fuse'],
   limits: cableDropLimits,
   cautions: [
     ...cableDropCautions,

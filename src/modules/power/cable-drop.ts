@@ -56,7 +56,7 @@ export const cableDrop = defineModule({
   ],
   results: [...cableDropResults],
   covers: ['cables'],
-  drawing: ['conductor', 'area'],
+  drawing: ['conductor', 'area', 'fuse'],
   limits: [
     ...cableDropLimits,
     limit('area >= 1.5 mm^2', {

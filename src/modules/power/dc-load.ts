@@ -16,6 +16,7 @@ export const dcLoad = defineModule({
   steps: dcLoadSteps,
   results: ['E_day', 'Q_day', 'I_peak', 'I_run', 'P_mean'],
   covers: ['load'],
+  schedule: { title: 'Loads', list: 'loads', columns: ['load', 'count', 'power', 'duty', 'E_l', 'at_peak'] },
   limits: [
     limit('least_voltage <= voltage', {
       says: 'the voltage at the end of discharge is at most the nominal one',
