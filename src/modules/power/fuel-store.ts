@@ -86,6 +86,10 @@ export const fuelStore = defineModule({
       when: { choice: 'fuel', is: ['diesel'] },
     },
     {
+      says: 'The chart is an estimate, read evenly between its sizes and loads: a load test of the set takes its place.',
+      when: { choice: 'basis', is: ['chart'] },
+    },
+    {
       says: 'Propane sinks and gathers below ground: cylinders and appliances stay out of buried rooms unless the code in force allows them, and then with a detector at floor level.',
       when: propane,
     },
