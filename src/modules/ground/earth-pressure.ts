@@ -17,6 +17,7 @@ import { earthPressureCases } from './earth-pressure-cases.ts'
 import { earthPressureSecond } from './earth-pressure-second.ts'
 import { earthPressureSketch } from './earth-pressure-sketch.ts'
 import { earthPressureSteps } from './earth-pressure-steps.ts'
+import { waterWeight } from './ground-inputs.ts'
 import { angleUnit, lengthUnit, lineLoadUnit, pressureUnit, weightUnit } from './ground-units.ts'
 
 const soilLayers = list('soil beside the wall, from the ground down', {
@@ -153,14 +154,7 @@ export const earthPressure = defineModule({
       most: '40 deg',
       optional: true,
     }),
-    gamma_w: unitWeight({
-      says: 'unit weight of water',
-      symbol: 'gamma_w',
-      unit: weightUnit,
-      least: '9.7 kN/m^3',
-      most: '10.3 kN/m^3',
-      default: '9.81 kN/m^3',
-    }),
+    gamma_w: waterWeight,
   },
   steps: earthPressureSteps,
   results: ['p_top', 'p_base', 'P', 'y_P', 'P_soil', 'P_water', 'h_wall', 'd_water', 'K_h_1', 'p_water_1'],

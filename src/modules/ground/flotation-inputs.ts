@@ -3,6 +3,7 @@ import { cite } from '../sources.ts'
 import { choice, length, quantity, ratio, unitWeight } from '../words.ts'
 import { loadConditions } from './em-flotation-factor.ts'
 import { openBoxWords } from './flotation-open.ts'
+import { waterWeight } from './ground-inputs.ts'
 import { forceUnit, lengthUnit, weightUnit } from './ground-units.ts'
 
 const thickness = { unit: lengthUnit, above: '0 m', usual: ['0.15 m', '1.5 m'] } as const
@@ -177,12 +178,5 @@ export const flotationInputs = {
     least: '0 kN',
     default: '0 kN',
   }),
-  gamma_w: unitWeight({
-    says: 'unit weight of water',
-    symbol: 'gamma_w',
-    unit: weightUnit,
-    least: '9.7 kN/m^3',
-    most: '10.3 kN/m^3',
-    default: '9.81 kN/m^3',
-  }),
+  gamma_w: waterWeight,
 } satisfies Readonly<Record<string, Input>>

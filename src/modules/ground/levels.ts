@@ -1,7 +1,8 @@
 import { defineModule, type Step } from '../module.ts'
 import { cite } from '../sources.ts'
-import { check, length, limit, step, unitWeight, when } from '../words.ts'
-import { lengthUnit, pressureUnit, weightUnit } from './ground-units.ts'
+import { check, length, limit, step, when } from '../words.ts'
+import { waterWeight } from './ground-inputs.ts'
+import { lengthUnit, pressureUnit } from './ground-units.ts'
 import { levelsSketch } from './levels-sketch.ts'
 
 const deep = (name: string, formula: string, more: { says: string; symbol: string }): Step =>
@@ -167,14 +168,7 @@ export const levels = defineModule({
       unit: lengthUnit,
       optional: true,
     }),
-    gamma_w: unitWeight({
-      says: 'unit weight of water',
-      symbol: 'gamma_w',
-      unit: weightUnit,
-      least: '9.7 kN/m^3',
-      most: '10.3 kN/m^3',
-      default: '9.81 kN/m^3',
-    }),
+    gamma_w: waterWeight,
   },
   steps: [...stack, ...heights, ...water, datum, ...checks],
   results: [

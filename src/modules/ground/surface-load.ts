@@ -32,7 +32,7 @@ export const surfaceLoad = defineModule({
       usual: ['1', '1.75'],
     }),
     loads: list('loads on the ground that can stand there together', {
-      note: 'Places are measured from the place of the roof that is asked about to the middle of the load',
+      note: 'Places are measured from the place of the roof that is asked about to the middle of the load; a strip is a long patch',
       least: 1,
       most: 8,
       fields: {
