@@ -15,6 +15,7 @@ export const compaction = defineModule({
   results: ['R_least', 'n_lift', 'n_due', 'rho_dry_1', 'gamma_1'],
   covers: ['formation'],
   drawing: ['proctor', 'R_req', 'lift'],
+  schedule: { title: 'Field density tests', list: 'tests', columns: ['test', 'V_hole', 'w', 'rho_dry', 'R'] },
   limits: [
     limit('min(tests.m_hole) > 0 kg', {
       says: 'sand went into every hole',
