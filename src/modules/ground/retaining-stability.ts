@@ -2,6 +2,7 @@ import { defineModule } from '../module.ts'
 import { limit } from '../words.ts'
 import { retainingCases } from './retaining-cases.ts'
 import { retainingInputs } from './retaining-inputs.ts'
+import { retainingSecond } from './retaining-second.ts'
 import { retainingSketch } from './retaining-sketch.ts'
 import { retainingSteps } from './retaining-steps.ts'
 
@@ -60,6 +61,7 @@ export const retainingStability = defineModule({
       when: { formula: 'passive > 0 kN/m' },
     },
   ],
+  second: retainingSecond,
   sketch: retainingSketch,
   published: retainingCases,
   example: {

@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { retainingStability } from '../../../src/modules/ground/retaining-stability.ts'
 import { drawingOf } from '../drawing-of.ts'
@@ -125,6 +126,34 @@ describe('free-standing wall', () => {
     expect(refused({ water: '3.41 m' })).toContain('limit-exceeded')
     expect(refused({ heel: '0.2 m', toe: '0 m' })).toContain('limit-exceeded')
     expect(refused({ water: '3.3 m', heel: '0.1 m', toe: '3 m' })).toContain('limit-exceeded')
+  })
+
+  it('retaining-stability: strips and slices agree, for any wall that stands', () => {
+    const cm = (least: number, most: number) => fc.integer({ min: least, max: most }).map(n => `${n} cm`)
+    let compared = 0
+    fc.assert(
+      fc.property(
+        fc.record({
+          stem: cm(150, 600),
+          stem_foot: cm(30, 90),
+          base: cm(30, 90),
+          toe: cm(0, 150),
+          heel: cm(100, 500),
+          water: cm(0, 150),
+          alpha: fc.integer({ min: 0, max: 25 }).map(n => `${n} deg`),
+          surcharge: fc.integer({ min: 0, max: 20 }).map(n => `${n} kPa`),
+        }),
+        sizes => {
+          const at = run(sizes)
+          if (at.limits.some(({ kept }) => kept === false) || at.si('x_V') < 0.1) return
+          compared += 1
+          expect(at.agrees).toHaveLength(3)
+          for (const { difference, band } of at.agrees) expect(difference).toBeLessThanOrEqual(band)
+        },
+      ),
+      { numRuns: 60 },
+    )
+    expect(compared).toBeGreaterThan(20)
   })
 
   it('retaining-stability: the sketch is to scale, with water only where there is some, and the pressed width', () => {
