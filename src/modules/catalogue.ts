@@ -28,6 +28,7 @@ import { spanDepthIs456 } from './concrete/span-depth-is-456.ts'
 import { strengthAge } from './concrete/strength-age.ts'
 import { twoWaySlab } from './concrete/two-way-slab.ts'
 import { wallOpening } from './concrete/wall-opening.ts'
+import { twoWaySlabAci63 } from './concrete/two-way-slab-aci-63.ts'
 import { wallPlate } from './concrete/wall-plate.ts'
 import { wallStrip } from './concrete/wall-strip.ts'
 import { baseHeave } from './ground/base-heave.ts'
@@ -99,6 +100,7 @@ export const catalogue: readonly Module[] = [
   roofLoad,
   raftReaction,
   twoWaySlab,
+  twoWaySlabAci63,
   oneWaySlab,
   oneWaySlabIs456,
   oneWaySlabAci318,

@@ -188,6 +188,11 @@ export const sources = {
     entry:
       'Clear, C. A. and Harrison, T. A. (1985). Concrete pressure on formwork. CIRIA Report 108, Construction Industry Research and Information Association, London.',
   },
+  'aci-318-63': {
+    short: 'ACI 318-63',
+    entry:
+      'ACI 318-63. Building code requirements for reinforced concrete, appendix A, Method 3. American Concrete Institute, Detroit. Its tables as reprinted in A. H. Nilson and others, Design of Concrete Structures, 12th ed., McGraw-Hill.',
+  },
   'en-1992-1-1': {
     short: 'EN 1992-1-1',
     entry:

@@ -1,20 +1,13 @@
 import type { Second, Step } from '../module.ts'
 import { cite } from '../sources.ts'
-import { solve, step, when } from '../words.ts'
-import { continuous, type PanelEdges } from './panel-edges.ts'
-import { twoWaySlabPlate } from './two-way-slab-plate.ts'
+import { step, when } from '../words.ts'
+import { continuous } from './panel-edges.ts'
+import { type Direction, directions, plateSteps, stripTotal } from './two-way-slab-plate-steps.ts'
 
 const moment = { SI: 'kN*m/m', US: 'lbf*ft/ft' }
 const span = { SI: 'm', US: 'ft' }
 const areaLoad = { SI: 'kN/m^2', US: 'psf' }
 const johansen = cite('johansen', 'rectangular slabs, uniform load')
-const ratioOf = (name: string, says: string, symbol: string) => ({ dimension: 'ratio', name, says, symbol })
-
-type Direction = { readonly kind: keyof PanelEdges; readonly axis: 'x' | 'y'; readonly span: string }
-const directions: readonly Direction[] = [
-  { kind: 'long', axis: 'x', span: 'short span' },
-  { kind: 'short', axis: 'y', span: 'long span' },
-]
 
 /** (sqrt(m + i_1) + sqrt(m + i_2))^2 of one direction, i being the hogging moment at each end. */
 const yieldStrength = ({ kind, axis, span: along }: Direction): Step => {
@@ -70,59 +63,6 @@ const yieldLines: readonly Step[] = [
   ),
 ]
 
-const plate: readonly Step[] = [
-  solve(twoWaySlabPlate, {
-    takes: { ratio: 'r', nu: 'poisson' },
-    words: { edges: { choice: 'edges' } },
-    gives: {
-      x_mid: ratioOf('c_x', 'largest sagging moment, short span, as a coefficient', 'c_x'),
-      y_mid: ratioOf('c_y', 'largest sagging moment, long span, as a coefficient', 'c_y'),
-      x_peak: ratioOf('c_x_peak', 'largest hogging moment at a long edge, as a coefficient', 'c_x_peak'),
-      y_peak: ratioOf('c_y_peak', 'largest hogging moment at a short edge, as a coefficient', 'c_y_peak'),
-      x_strip: ratioOf('c_x_sup', 'the same, mean over the middle strip of a long edge', 'c_x_sup'),
-      y_strip: ratioOf('c_y_sup', 'the same, mean over the middle strip of a short edge', 'c_y_sup'),
-      v: ratioOf('c_v', 'largest reaction of an edge, as a coefficient', 'c_v'),
-    },
-    says: 'the panel as an elastic plate with its true edges',
-    source: cite('timoshenko', 'ch. 5 and 6'),
-  }),
-  ...directions.flatMap(({ kind, axis, span: along }) => [
-    step(`M_${axis}_el`, `c_${axis} * load * short_span^2`, {
-      says: `elastic sagging moment, ${along}`,
-      unit: moment,
-    }),
-    step(`M_${axis}_peak`, `c_${axis}_peak * load * short_span^2`, {
-      says: `largest elastic hogging moment at a ${kind} edge`,
-      unit: moment,
-    }),
-  ]),
-  step('V_el', 'c_v * load * short_span', {
-    says: 'largest elastic edge reaction',
-    unit: { SI: 'kN/m', US: 'plf' },
-  }),
-]
-
-/** Sagging moment and the mean of the two hogging moments of a direction: what redistribution cannot change. */
-const stripTotal = ({ kind, axis, span: along }: Direction): Step => {
-  const says = `sagging and mean end moment, ${along}`
-  const lines = (end: (sup: string) => string) => [
-    step(`M_${axis}_strip`, `M_${axis}_mid${end(`M_${axis}_sup`)}`, { says: `${says}, by the table`, unit: moment }),
-    step(`M_${axis}_strip_el`, `(c_${axis}${end(`c_${axis}_sup`)}) * load * short_span^2`, {
-      says: `${says}, elastic plate`,
-      unit: moment,
-    }),
-  ]
-  return when(continuous(kind, [2]), {
-    yes: lines(sup => ` + ${sup}`),
-    no: [
-      when(continuous(kind, [1]), {
-        yes: lines(sup => ` + ${sup} / 2`),
-        no: lines(() => ''),
-      }),
-    ],
-  })
-}
-
 /** Yield lines for the four moments as a set, and the elastic plate for what they leave open. */
 export const twoWaySlabSecond: Second = {
   title: 'Yield lines, and the elastic plate',
@@ -131,7 +71,7 @@ export const twoWaySlabSecond: Second = {
     condition: { choice: 'corners', is: ['held down'] },
     otherwise: 'corners are free to lift: the closed form of Table 27 stands beside the table in the working',
   },
-  steps: [...yieldLines, ...plate, ...directions.map(stripTotal)],
+  steps: [...yieldLines, ...plateSteps, ...directions.map(stripTotal)],
   compare: [
     {
       first: 'load',
