@@ -30,7 +30,7 @@ const bent: readonly Shape[] = [
 
 const least = (names: readonly string[]): string => (names.length === 1 ? `${names[0]}` : `min(${names.join(', ')})`)
 const cut = (formula: string): Step =>
-  step('L_cut', formula, { says: 'cut length', symbol: 'L', unit: size, source: bs('Table 3') })
+  step('L_cut', formula, { says: 'length along the bar', symbol: 'L', unit: size, source: bs('Table 3') })
 
 const stepsOf = ({ length, ends = [], between = [] }: Shape): readonly Step[] => [
   cut(length),
@@ -70,7 +70,12 @@ export const barScheduleSteps: readonly Step[] = [
       no: [look('r', leastRadius, { row: 'bar_size', says: 'least radius', unit: size }), ...chosen],
     },
   ),
-  step('m_n', 'count * L_cut * pi / 4 * bar_size^2 * (7850 kg/m^3)', {
+  step('L_c', 'ceil(L_cut / (25 mm)) * (25 mm)', {
+    says: 'length to cut, rounded up to 25 mm',
+    unit: size,
+    source: bs('rounding of lengths, from memory'),
+  }),
+  step('m_n', 'count * L_c * pi / 4 * bar_size^2 * (7850 kg/m^3)', {
     says: 'mass of the bars of this mark',
     symbol: 'm',
     unit: { SI: 'kg', US: 'lb' },

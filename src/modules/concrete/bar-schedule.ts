@@ -60,7 +60,7 @@ export const barSchedule = defineModule({
   steps: [
     each('bars', barScheduleSteps),
     step('m_t', 'sum(bars.m_n)', { says: 'mass in all', unit: { SI: 'kg', US: 'lb' } }),
-    check('stock', 'max(bars.L_cut) <= stock_length', {
+    check('stock', 'max(bars.L_c) <= stock_length', {
       says: 'longest bar against the length stocked',
       aspect: 'geometry',
       source: cite('practice'),
@@ -71,7 +71,7 @@ export const barSchedule = defineModule({
   schedule: {
     title: 'Bar schedule',
     list: 'bars',
-    columns: ['mark', 'bar_size', 'shape', 'count', 'a', 'b', 'c', 'd', 'e', 'L_cut', 'm_n'],
+    columns: ['mark', 'bar_size', 'shape', 'count', 'a', 'b', 'c', 'd', 'e', 'L_c', 'm_n'],
   },
   limits: [
     limit('min(bars.L_cut) > 0 mm', {
@@ -82,7 +82,7 @@ export const barSchedule = defineModule({
     }),
   ],
   cautions: [
-    'Dimensions are over the outside of the bar; the last leg takes up what cutting and bending are off. Cut lengths are rounded up to 25 mm.',
+    'Dimensions are over the outside of the bar; the last leg takes up what cutting and bending are off.',
     'Lengths are along the centre line with the least radius. Larger radii, and slopes above 45 degrees in a crank, need a dimensioned sketch.',
     'Take the dimensions of a closed link from the member less cover on both sides, and less 10 mm or so for bending and placing.',
     'Laps are in the dimensions, not added here.',

@@ -46,6 +46,12 @@ describe('bar-schedule', () => {
     })
   })
 
+  it('bar-schedule: lengths are cut in steps of 25 mm, upwards, and weighed as they are cut', () => {
+    const cutTo = (a: string) => run({ a }).si('L_c_1') * 1000
+    expect([cutTo('900 mm'), cutTo('901 mm'), cutTo('925 mm')].map(Math.round)).toEqual([900, 925, 925])
+    expect(run({ a: '901 mm' }).si('m_n_1')).toBe(run({ a: '925 mm' }).si('m_n_1'))
+  })
+
   it('bar-schedule: the mass in all is the sum of the rows', () => {
     const ran = runModule(barSchedule, barSchedule.example)
     const sum = [1, 2, 3, 4].reduce((all, i) => all + ran.si(`m_n_${i}`), 0)
