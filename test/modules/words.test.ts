@@ -134,6 +134,49 @@ describe('limit: advice', () => {
   })
 })
 
+const cut = defineModule({
+  ...bare,
+  id: 'cut',
+  title: 'Cut',
+  asks: 'How long?',
+  inputs: {
+    rods: list('rods', {
+      least: 1,
+      most: 5,
+      fields: {
+        form: choice({ says: 'form', words: { straight: 'one leg', bent: 'two legs' } }),
+        a: length({ says: 'first leg' }),
+        b: length({ says: 'second leg', default: '0 m', when: { choice: 'form', is: ['bent'] } }),
+      },
+    }),
+  },
+  steps: [
+    each('rods', [
+      when(
+        { choice: 'form', is: ['bent'] },
+        { yes: [step('z', 'a + b', { says: 'all' })], no: [step('z', 'a', { says: 'all' })] },
+      ),
+    ]),
+  ],
+})
+
+describe('an input of one choice in a row', () => {
+  const given = (text: string) => {
+    const block = run(`\`\`\`calc cut c\nrods: [${text}]\n\`\`\`\n\n`, cut).block('c')
+    return block?.kind === 'calc' ? block.given.map(({ name, says }) => `${name}: ${says}`) : []
+  }
+
+  it('is judged by the choice of its own row', () => {
+    const both = given('{ form: straight, a: 1 m }, { form: bent, a: 1 m, b: 2 m }')
+    expect(both).toContain('b_2: second leg')
+    expect(both.filter(each => each.startsWith('b_1'))).toEqual([])
+  })
+
+  it('says that it has no part where the row has another word', () => {
+    expect(given('{ form: straight, a: 1 m, b: 2 m }')).toContain('b_1: second leg: no part in this calculation')
+  })
+})
+
 describe('limit: when', () => {
   const asking = {
     ...quiet,
