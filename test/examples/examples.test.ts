@@ -5,8 +5,6 @@ import type { CalcWorking, ComparisonLine } from '../../src/evaluation/workings.
 import { type Assets, assets } from '../../src/sheets/assets.ts'
 
 const skerryPoint = 'examples/skerry-point/skerry-point.md'
-const skerryPower = 'examples/skerry-power/skerry-power.md'
-const skerryProtection = 'examples/skerry-protection/skerry-protection.md'
 const usShort = 'examples/us-short/us-short.md'
 const starter = 'templates/starter/shelter.md'
 
@@ -14,8 +12,7 @@ let look: Assets
 const evaluated = new Map<string, Evaluated>()
 beforeAll(async () => {
   look = await assets('.')
-  for (const path of [skerryPoint, skerryPower, skerryProtection, usShort, starter])
-    evaluated.set(path, await evaluateFile(path))
+  for (const path of [skerryPoint, usShort, starter]) evaluated.set(path, await evaluateFile(path))
 })
 
 function at(path: string): Evaluated {
@@ -47,7 +44,7 @@ function si(path: string, name: string): number {
   return results.slots[found.slot] as number
 }
 
-describe.each([skerryPoint, skerryPower, skerryProtection, usShort, starter])('%s', path => {
+describe.each([skerryPoint, usShort, starter])('%s', path => {
   it('evaluates without errors, every block to its end', () => {
     expect(rulesOf(path, 'error')).toEqual([])
     const blocks = at(path).workings.blocks.map(({ name, complete }) => ({ name, complete }))
@@ -97,30 +94,28 @@ describe('skerry-point: one whole design', () => {
     expect(used.size).toBeGreaterThan(15)
   })
 
-  it('warns of two things, the limits that its text discusses', () => {
+  it('warns of one thing, the limit that its text discusses, and marks that check alone', () => {
     expect(rulesOf(skerryPoint, 'warning')).toEqual([
-      expect.stringMatching(/^limit-exceeded: .*at most ten halvings/),
-      expect.stringMatching(/^limit-exceeded: .*second method.* 1 to 10 mean free paths/),
+      expect.stringMatching(/^limit-exceeded: Protection factor of a buried roof: .* 1 to 10 mean free paths/),
     ])
-    expect(at(skerryPoint).notebook.text).toMatch(/the limit of ten is exceeded/)
-    expect(at(skerryPoint).notebook.text).toMatch(/past the ten to which its build-up was fitted/)
-  })
-
-  it('shows both checks of the protection as satisfied outside the limits, and no other', () => {
+    expect(at(skerryPoint).notebook.text).toMatch(/the limit is exceeded, and the check stands marked/)
     const doubtful = checksOf(skerryPoint).filter(({ doubts }) => doubts.length > 0)
-    expect(doubtful.map(({ name, satisfied, doubts }) => [name, satisfied, doubts])).toEqual([
-      ['protection', true, ['outside limits']],
-      ['protection_beam', true, ['outside limits']],
-    ])
+    expect(doubtful.map(({ name }) => name)).toEqual(['protection'])
   })
 
   it('leaves holds open, each with what must wait for it', () => {
     const rows = at(skerryPoint).workings.blocks.flatMap(block => (block.kind === 'assume' ? block.rows : []))
     const holds = rows.filter(({ status }) => status === 'hold')
-    expect(holds.map(({ name }) => name)).toEqual(['water_depth', 'bearing', 'fall'])
+    expect(holds.map(({ name }) => name)).toEqual(['water_depth', 'bearing', 'fall', 'cold'])
     expect(holds.every(({ closes }) => closes !== '')).toBe(true)
     expect(rows.every(({ basis }) => basis !== '')).toBe(true)
-    expect(at(skerryPoint).notebook.notices.filter(({ kind }) => kind === 'hold')).toHaveLength(2)
+    expect(at(skerryPoint).notebook.notices.filter(({ kind }) => kind === 'hold')).toHaveLength(4)
+  })
+
+  it('adds the shares of all paths of radiation', () => {
+    const paths = ['shield.P', 'hatch_path.P_hatch', 'other_rule.P_e', 'corner_path.P', 'intake.P', 'exhaust.P']
+    const sum = paths.reduce((total, name) => total + 1 / si(skerryPoint, name), 0)
+    expect(si(skerryPoint, 'whole.P') * sum).toBeCloseTo(1, 9)
   })
 
   // Worked apart from the modules, by summing 200 000 strips of pressure and by hand (computed).
@@ -134,80 +129,23 @@ describe('skerry-point: one whole design', () => {
     ['wall.M_span', 19.983e3, 5],
     ['reaction.w_u', 89.562e3, 5],
     ['flotation.hold_build', 1206.5e3, 100],
-    ['protection.n_all', 15.447, 0.001],
-    ['protection.b', 10.128, 0.001],
-    ['protection.P_beam', 1991.8, 0.5],
-    ['air.c_s', 0.0021686, 0.0000005],
-  ])('hands on %s as worked apart', (name, expected, within) => {
-    expect(Math.abs(si(skerryPoint, name) - expected)).toBeLessThan(within)
-  })
-})
-
-describe('skerry-power: the electric supply of the same refuge', () => {
-  it('uses every module of the power wing but that of gauges', () => {
-    expect([...modulesOf(skerryPower)].sort()).toEqual([
-      'battery-bank',
-      'cable-drop',
-      'dc-load',
-      'fuel-store',
-      'pv-array',
-      'wind-charge',
-    ])
-    expect(rulesOf(skerryPower, 'warning')).toEqual([])
-  })
-
-  // Worked by hand from the assumptions, apart from the modules (computed).
-  it.each([
-    ['in_use.Q_day', 217.5417 * 3600, 1],
-    ['bank.C_req', 1494.881 * 3600, 10],
-    ['bank.k_T', 1.2494, 0.0001],
-    ['start.V_pump', 18.0893, 0.0001],
-    ['panels_out.P_req', 1017.77, 0.01],
-    ['wind_set.Q_w', 409.414 * 3600, 10],
-    ['tank.V_f', 0.0787353, 1e-6],
-  ])('hands on %s as worked apart', (name, expected, within) => {
-    expect(Math.abs(si(skerryPower, name) - expected)).toBeLessThan(within)
-  })
-})
-
-describe('skerry-protection: every way of radiation into the same refuge', () => {
-  it('uses every module of the shielding wing', () => {
-    expect([...modulesOf(skerryProtection)].sort()).toEqual([
-      'fallout-decay',
-      'gamma-slab',
-      'halving-layers',
-      'passage-bends',
-      'pipe-streaming',
-      'protection-summary',
-      'roof-protection',
-    ])
-  })
-
-  it('warns of one thing, the limit that its text discusses, and marks that check alone', () => {
-    expect(rulesOf(skerryProtection, 'warning')).toEqual([
-      expect.stringMatching(/^limit-exceeded: Protection factor of a buried roof: .* 1 to 10 mean free paths/),
-    ])
-    expect(at(skerryProtection).notebook.text).toMatch(/the limit is exceeded, and the check stands marked/)
-    const doubtful = checksOf(skerryProtection).filter(({ doubts }) => doubts.length > 0)
-    expect(doubtful.map(({ name }) => name)).toEqual(['protection'])
-  })
-
-  // Worked by hand from the assumptions, apart from the modules (computed).
-  it.each([
     ['decay.D_out', 19.613055, 1e-5],
-    ['roof.b_h', 10.70895, 1e-5],
+    ['shield.b_h', 10.70895, 1e-5],
     ['hatch.n_all', 8.442695, 1e-6],
     ['hatch_path.P_hatch', 5206.845, 0.01],
     ['entrance.P', 578997.6, 1],
     ['intake.P', 45105.86, 0.1],
+    ['air.c_s', 0.0021686, 0.0000005],
+    ['ducting.dp_all', 439.27357, 1e-4],
+    ['in_use.Q_day', 189.90546 * 3600, 1],
+    ['bank.C_req', 1304.973 * 3600, 10],
+    ['bank.k_T', 1.2494, 0.0001],
+    ['start.V_pump', 18.0932, 0.0001],
+    ['panels_out.P_req', 962.07, 0.01],
+    ['wind_set.Q_w', 409.414 * 3600, 10],
+    ['tank.V_f', 0.0687328, 1e-6],
   ])('hands on %s as worked apart', (name, expected, within) => {
-    expect(Math.abs(si(skerryProtection, name) - expected)).toBeLessThan(within)
-  })
-
-  it('adds the shares of all its paths', () => {
-    const paths = ['roof.P', 'hatch_path.P_hatch', 'other_rule.P_e', 'corner_path.P', 'intake.P', 'exhaust.P']
-    const sum = paths.reduce((total, name) => total + 1 / si(skerryProtection, name), 0)
-    expect(si(skerryProtection, 'whole.P') * sum).toBeCloseTo(1, 9)
+    expect(Math.abs(si(skerryPoint, name) - expected)).toBeLessThan(within)
   })
 })
 
