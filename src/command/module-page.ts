@@ -53,10 +53,13 @@ function inputLines(name: string, value: CaseInput): string[] {
   if (typeof value === 'string') return [`${name}: ${value}`]
   const row = (fields: Readonly<Record<string, string>>): string =>
     Object.entries(fields)
-      .map(([field, text]) => `${field}: ${text}`)
+      .map(([field, text]) => `${field}: ${inRow(text)}`)
       .join(', ')
   return [`${name}:`, ...value.map(fields => `  - { ${row(fields)} }`)]
 }
+
+/** In a row between braces a comma ends a value, so that words with one stand in quotes. */
+const inRow = (text: string): string => (/[,[\]{}#]|: /.test(text) ? `'${text.replaceAll("'", "''")}'` : text)
 
 function inputTable(module: Module): string {
   const rows = Object.entries(module.inputs).flatMap(([name, input]) => inputRows(name, input, ''))
