@@ -154,7 +154,11 @@ describe('continuous strip', () => {
   })
 
   it.each([
-    [oneWaySlabIs456, { end_support: 'free' }, ['M_end', 'M_mid', 'M_first', 'V_end', 'V_outer', 'V_inner']],
+    [
+      oneWaySlabIs456,
+      { end_support: 'free', spans: 'three spans' },
+      ['M_end', 'M_mid', 'M_first', 'V_end', 'V_outer', 'V_inner'],
+    ],
     [oneWaySlabAci318, { spans: 'two spans' }, ['M_edge', 'M_end', 'M_first', 'V_face', 'V_outer']],
   ] as const)(
     'one-way-slab-is-456, one-way-slab-aci-318: the chart of $id names what it has',

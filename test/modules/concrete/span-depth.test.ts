@@ -110,6 +110,10 @@ describe('span to depth by EN 1992', () => {
     expect(much('8001 mm^2')).toContain('limit-exceeded')
     expect(en({ span: '7 m' }).limits.at(-1)?.kept).toBe(true)
     expect(en({ span: '7.01 m' }).limits.at(-1)?.kept).toBe(false)
+    // The formula gives 39.2 and 41.2 for 600 and 580 mm2 on 200 mm, C30, a simple span.
+    const little = (steel: string) => en({ steel_required: steel }).limits.at(-2)?.kept
+    expect(little('600 mm^2')).toBe(true)
+    expect(little('580 mm^2')).toBe(false)
     expect(rules(en({ f_ck: '11 MPa' }))).toContain('value-outside-range')
     expect(rules(en({ f_yk: '399 MPa' }))).toContain('value-outside-range')
   })
