@@ -51,11 +51,13 @@ import { soilArching } from './ground/soil-arching.ts'
 import { soilStress } from './ground/soil-stress.ts'
 import { soilTreatment } from './ground/soil-treatment.ts'
 import { surfaceLoad } from './ground/surface-load.ts'
+import { airLockDoor } from './living/air-lock-door.ts'
 import { airSupply } from './living/air-supply.ts'
 import { closedUpTime } from './living/closed-up-time.ts'
 import { ductLoss } from './living/duct-loss.ts'
 import { foodStore } from './living/food-store.ts'
 import { heatBalance } from './living/heat-balance.ts'
+import { pumpedDrain } from './living/pumped-drain.ts'
 import { ventSeparation } from './living/vent-separation.ts'
 import { wasteStore } from './living/waste-store.ts'
 import { waterStore } from './living/water-store.ts'
@@ -142,6 +144,8 @@ export const catalogue: readonly Module[] = [
   ductLoss,
   ventSeparation,
   heatBalance,
+  airLockDoor,
+  pumpedDrain,
   waterStore,
   foodStore,
   wasteStore,

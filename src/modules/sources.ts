@@ -294,6 +294,11 @@ export const sources = {
     entry:
       'US civil-defence report AD-621998 on the ventilation of fallout shelters (abstract: minimum survival rate of 3 cfm for each person).',
   },
+  'aisc-360': {
+    short: 'AISC 360',
+    entry:
+      'ANSI/AISC 360. Specification for structural steel buildings: factor of safety 1.67 in bending, modulus of 29 000 ksi. American Institute of Steel Construction, Chicago. From memory.',
+  },
   'ashrae-62': {
     short: 'ASHRAE 62.1',
     entry:
@@ -333,9 +338,24 @@ export const sources = {
     entry:
       'FEMA 453 (2006). Design Guidance for Shelters and Safe Rooms. Federal Emergency Management Agency, Washington.',
   },
+  'hazen-williams': {
+    short: 'Hazen and Williams',
+    entry:
+      'Williams, G. S. and Hazen, A. (1920). Hydraulic tables, 3rd ed. Wiley, New York. The formula in SI units, 10.67, from memory.',
+  },
   holman: {
     short: 'Holman',
     entry: 'J. P. Holman. Heat Transfer. McGraw-Hill, New York. Table 3-1, conduction shape factors.',
+  },
+  iapws: {
+    short: 'IAPWS',
+    entry:
+      'Properties of liquid water and its saturation pressure by the equations of the International Association for the Properties of Water and Steam.',
+  },
+  ibc: {
+    short: 'IBC',
+    entry:
+      'International Building Code (2018), section 909: opening force of a door under a pressure difference. International Code Council.',
   },
   incropera: {
     short: 'Incropera and DeWitt',
@@ -382,6 +402,16 @@ export const sources = {
     short: 'Persily and de Jonge',
     entry:
       'Persily, A. and de Jonge, L. (2017). Carbon dioxide generation rates for building occupants. Indoor Air 27, 868-879.',
+  },
+  roark: {
+    short: 'Roark',
+    entry:
+      "W. C. Young, R. G. Budynas and A. M. Sadegh. Roark's Formulas for Stress and Strain. McGraw-Hill, New York.",
+  },
+  'smoke-manual': {
+    short: 'smoke-control manual',
+    entry:
+      'A smoke-control manual after the ASHRAE book on smoke control: greatest opening force 30 lbf, leakage of gaps by the orifice formula with a coefficient of 0.65.',
   },
   'sphere-sanitation': {
     short: 'Sphere',

@@ -3,12 +3,12 @@ import { cite } from '../sources.ts'
 import { check, each, look, step } from '../words.ts'
 import { areas, days, lengths, thermometer, watts } from './living-units.ts'
 import { latentHeat, sensibleHeat } from './metabolic-tables.ts'
+import { vapourPressure } from './vapour-pressure.ts'
 
 const lossUnit = { SI: 'W/K', US: 'Btu/(hr*delta_degF)' }
 const perPerson = { SI: 'W/person', US: 'W/person' }
 const pascals = { SI: 'Pa', US: 'Pa' }
 const balance = cite('mass-balance')
-const magnus = cite('magnus')
 const loss = (name: string, formula: string, says: string, source = balance): Step =>
   step(name, formula, { says, unit: lossUnit, source })
 
@@ -66,15 +66,8 @@ const losses: readonly Step[] = [
   }),
 ]
 
-const vapour = (name: string, of: string, says: string): Step =>
-  step(name, `(611.2 Pa) * exp(17.62 * (${of} / degC) / (243.12 + ${of} / degC))`, {
-    says,
-    unit: pascals,
-    source: magnus,
-  })
-
 const moisture: readonly Step[] = [
-  vapour('p_e', 'outdoor', 'vapour pressure of saturated air outdoors'),
+  vapourPressure('p_e', 'outdoor', 'vapour pressure of saturated air outdoors'),
   step('W_l', 'P_lat / (2430 kJ/kg)', {
     says: 'moisture that people give off',
     symbol: 'w_l',
@@ -90,7 +83,7 @@ const moisture: readonly Step[] = [
     says: 'face of the walls',
     unit: thermometer,
   }),
-  vapour('p_s', 'theta_s', 'vapour pressure of saturated air at the walls'),
+  vapourPressure('p_s', 'theta_s', 'vapour pressure of saturated air at the walls'),
 ]
 
 /** Gains, ground, losses and where the room settles; then the moisture against the walls. */

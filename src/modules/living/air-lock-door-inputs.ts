@@ -1,0 +1,125 @@
+import type { Input } from '../module.ts'
+import { cite } from '../sources.ts'
+import { choice, length, pressure, quantity, ratio } from '../words.ts'
+import { airPressure, densities, flowRate, forces, lengths, stresses, thin } from './living-units.ts'
+
+/** What `air-lock-door` asks for. */
+export const airLockDoorInputs = {
+  width: length({ says: 'width of the leaf', symbol: 'W_d', unit: lengths, least: '0.4 m', most: '4 m' }),
+  height: length({ says: 'height of the leaf', symbol: 'h_d', unit: lengths, least: '0.4 m', most: '4 m' }),
+  thickness: length({
+    says: 'thickness of the plate of the leaf',
+    symbol: 't_d',
+    unit: thin,
+    least: '1 mm',
+    most: '150 mm',
+  }),
+  design_pressure: pressure({
+    says: 'even pressure that the leaf must bear, held and slow',
+    note: 'Not blast: a shock loads a door otherwise',
+    symbol: 'p_d',
+    unit: { SI: 'kPa', US: 'psf' },
+    above: '0 kPa',
+    most: '500 kPa',
+  }),
+  strength: quantity('stress', {
+    says: 'yield strength of the plate',
+    symbol: 'f_y',
+    unit: stresses,
+    least: '50 MPa',
+    most: '700 MPa',
+  }),
+  factor: ratio({
+    says: 'factor of safety against yield',
+    symbol: 'k_y',
+    least: '1.2',
+    most: '4',
+    default: '1.67',
+    source: cite('aisc-360', 'bending, from memory'),
+  }),
+  modulus: quantity('stress', {
+    says: 'Young modulus of the plate',
+    symbol: 'E_d',
+    unit: stresses,
+    least: '10 GPa',
+    most: '250 GPa',
+    default: '200 GPa',
+    source: cite('aisc-360', 'steel'),
+  }),
+  bending_limit: length({
+    says: 'bending that the seal of the leaf follows',
+    symbol: 'w_lim',
+    unit: thin,
+    above: '0 mm',
+    most: '100 mm',
+  }),
+  difference: pressure({
+    says: 'pressure difference when the door is to be opened',
+    note: 'The overpressure of the room, from `duct-loss`',
+    symbol: 'Delta_p',
+    unit: airPressure,
+    least: '0 Pa',
+    most: '5 kPa',
+  }),
+  opens: choice({
+    says: 'which way it opens',
+    words: {
+      'against the pressure': 'towards the side of the higher pressure, which holds it shut',
+      'with the pressure': 'away from the side of the higher pressure, which pushes it open',
+    },
+  }),
+  closer: quantity('force', {
+    says: 'force of closer, seals and latch at the handle',
+    symbol: 'F_c',
+    unit: forces,
+    least: '0 N',
+    most: '500 N',
+  }),
+  handle: length({
+    says: 'handle from the edge of the latch',
+    symbol: 'x_h',
+    unit: lengths,
+    least: '0 m',
+    most: '1 m',
+  }),
+  force_limit: quantity('force', {
+    says: 'greatest force that a person is to use on the handle',
+    symbol: 'F_lim',
+    unit: forces,
+    above: '0 N',
+    most: '500 N',
+    default: '30 lbf',
+    source: cite('smoke-manual'),
+  }),
+  gap: length({
+    says: 'open gap round the leaf, as a mean',
+    note: '0.1 mm and less with a seal that bears, 1 to 3 mm without',
+    symbol: 's_g',
+    unit: thin,
+    least: '0 mm',
+    most: '20 mm',
+  }),
+  discharge: ratio({
+    says: 'discharge coefficient of the gap',
+    symbol: 'C_d',
+    least: '0.5',
+    most: '1',
+    default: '0.65',
+    source: cite('smoke-manual'),
+  }),
+  density: quantity('density', {
+    says: 'density of the air',
+    symbol: 'rho',
+    unit: densities,
+    least: '0.6 kg/m^3',
+    most: '1.6 kg/m^3',
+    default: '1.2 kg/m^3',
+    source: cite('smoke-manual'),
+  }),
+  leak_limit: quantity('flow', {
+    says: 'air that may leak past the leaf',
+    symbol: 'Q_lim',
+    unit: flowRate,
+    least: '0 m^3/s',
+  }),
+} satisfies Readonly<Record<string, Input>>

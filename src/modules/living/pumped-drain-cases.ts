@@ -1,0 +1,91 @@
+import type { CaseInput, PublishedCase } from '../module.ts'
+
+const main = (more: Readonly<Record<string, CaseInput>>): Readonly<Record<string, CaseInput>> => ({
+  inflow: '1 L/s',
+  pump_flow: '2 L/s',
+  pump_head: '500 m',
+  working_volume: '0.5 m^3',
+  cycle: '10 min',
+  spare_volume: '1 m^3',
+  outage: '10 min',
+  static_head: '0 m',
+  run: '100 m',
+  bore: '50 mm',
+  roughness: '0 mm',
+  fittings: '0',
+  hazen: '150',
+  pump_efficiency: '1',
+  motor_efficiency: '1',
+  ...more,
+})
+
+/** Water and oil in pipes from textbooks, and the second formula by hand. */
+export const pumpedDrainCases: readonly PublishedCase[] = [
+  {
+    id: 'D1',
+    source:
+      'Y. A. Cengel and J. M. Cimbala, Fluid Mechanics, Example 8-3: 0.2 ft³/s of water in a pipe of 2 in (inputs looked up, answers from memory)',
+    status: 'memory',
+    says: 'Reynolds number, friction factor, head and power of 200 ft of stainless pipe',
+    inputs: main({
+      pump_flow: '0.2 ft^3/s',
+      run: '200 ft',
+      bore: '2 in',
+      roughness: '7e-6 ft',
+      density: '62.36 lb/ft^3',
+      viscosity: '7.536e-4 / 62.36 * (1 ft^2/s)',
+    }),
+    answers: { Re: '126400', f_d: '0.0174', h_f: '27.3 ft', P_w: '461 W' },
+    tolerance: { relative: 0.005 },
+  },
+  {
+    id: 'D3',
+    source: 'Crane TP-410M, Example 7-1: 200 L/min of water at 30 °C in plastic pipe of 52.5 mm',
+    status: 'looked up',
+    says: 'Reynolds number and friction factor',
+    inputs: main({ pump_flow: '200 L/min', bore: '52.5 mm', density: '995.6 kg/m^3', viscosity: '8.007e-7 m^2/s' }),
+    answers: { Re: '100600', f_d: '0.0179' },
+    tolerance: { relative: 0.01 },
+  },
+  {
+    id: 'D4',
+    source: 'F. M. White, Fluid Mechanics, Moody example: 0.2 m³/s of oil through 500 m of cast iron pipe of 200 mm',
+    status: 'memory',
+    says: 'friction factor off the chart, and the head lost',
+    inputs: main({
+      pump_flow: '0.2 m^3/s',
+      run: '500 m',
+      bore: '200 mm',
+      roughness: '0.26 mm',
+      density: '900 kg/m^3',
+      viscosity: '1e-5 m^2/s',
+    }),
+    answers: { f_d: '0.0225', h_f: '117 m' },
+    tolerance: { relative: 0.015 },
+  },
+  {
+    id: 'P2',
+    source: 'Crane TP-410, Example 7-15: 100 gpm of water against 421 ft at an efficiency of 0.70, 15.2 hp',
+    status: 'looked up',
+    says: 'power from the printed head',
+    inputs: main({
+      pump_flow: '100 gpm',
+      static_head: '421 ft',
+      run: '0 m',
+      bore: '100 mm',
+      density: '62.298 lb/ft^3',
+      pump_efficiency: '0.70',
+    }),
+    answers: { H: '421 ft', P_p: '15.2 hp' },
+    tolerance: { relative: 0.003 },
+  },
+  {
+    id: 'P3',
+    source: 'Formula of Hazen and Williams in SI units by hand: 100 m, 10 L/s, coefficient 120, 100 mm',
+    status: 'computed',
+    says: 'head lost by the second method',
+    inputs: main({ pump_flow: '10 L/s', bore: '100 mm', roughness: '0.15 mm', hazen: '120' }),
+    answers: { h_w: '2.2076 m' },
+    tolerance: { relative: 0.002 },
+  },
+]
