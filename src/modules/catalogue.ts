@@ -56,8 +56,10 @@ import { airSupply } from './living/air-supply.ts'
 import { closedUpTime } from './living/closed-up-time.ts'
 import { ductLoss } from './living/duct-loss.ts'
 import { foodStore } from './living/food-store.ts'
+import { handPump } from './living/hand-pump.ts'
 import { heatBalance } from './living/heat-balance.ts'
 import { pumpedDrain } from './living/pumped-drain.ts'
+import { storesRegister } from './living/stores-register.ts'
 import { ventSeparation } from './living/vent-separation.ts'
 import { wasteStore } from './living/waste-store.ts'
 import { waterStore } from './living/water-store.ts'
@@ -146,6 +148,8 @@ export const catalogue: readonly Module[] = [
   heatBalance,
   airLockDoor,
   pumpedDrain,
+  handPump,
+  storesRegister,
   waterStore,
   foodStore,
   wasteStore,

@@ -427,6 +427,10 @@ export const sources = {
     entry:
       'Technische Weisungen für den Pflicht-Schutzraumbau (TWP): technical directives for private shelters. Federal Office for Civil Protection, Bern.',
   },
+  'us-atmosphere': {
+    short: 'US Standard Atmosphere',
+    entry: 'U.S. Standard Atmosphere, 1976. NOAA, NASA and US Air Force, Washington.',
+  },
   'water-rates': {
     short: 'water guidance',
     entry:

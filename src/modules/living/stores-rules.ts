@@ -1,0 +1,24 @@
+import { cite } from '../sources.ts'
+import { table } from '../table.ts'
+
+/** What kind of thing is in store, by which it is turned over. */
+export const storeKinds = {
+  'filled water': 'water in vessels filled by oneself',
+  'packed food': 'food packed by oneself',
+  diesel: 'diesel fuel, untreated',
+  'test run': 'blower, pump, generator: the test run that is due',
+  'maker date': 'medicines, batteries, filters, cans, bought water: by the date of the maker',
+} as const
+
+/** The longest turn-over of each kind, in calendar months. */
+export const longestTurnOver = table(
+  {
+    title: 'Longest turn-over in calendar months',
+    source: cite('water-rates', 'self-filled vessels'),
+    status:
+      'water looked up, the others common practice from memory; 360 stands where only the date of the maker counts',
+    unit: '',
+    row: { kind: 'words', says: 'kind of store', keys: Object.keys(storeKinds) },
+  },
+  '6\n12\n12\n1\n360',
+)
