@@ -9,7 +9,7 @@ export const airLockDoorInputs = {
   height: length({ says: 'height of the leaf', symbol: 'h_d', unit: lengths, least: '0.4 m', most: '4 m' }),
   thickness: length({
     says: 'thickness of the plate of the leaf',
-    symbol: 't_d',
+    symbol: 'd_d',
     unit: thin,
     least: '1 mm',
     most: '150 mm',

@@ -14,7 +14,7 @@ const leaf: readonly Step[] = [
   step('f_a', 'strength / factor', { says: 'stress that is allowed', unit: stresses }),
   step('t_req', 'b_d * sqrt(beta * design_pressure / f_a)', {
     says: 'thickness needed for the stress',
-    symbol: 't_r',
+    symbol: 'd_r',
     unit: thin,
     source: roark,
   }),
@@ -71,7 +71,11 @@ const opening: readonly Step[] = [
 ]
 
 const leak: readonly Step[] = [
-  step('A_g', '2 * (width + height) * gap', { says: 'area of the gap', unit: { SI: 'm^2', US: 'in^2' } }),
+  step('A_g', '2 * (width + height) * gap', {
+    says: 'area of the gap',
+    symbol: 'A_k',
+    unit: { SI: 'm^2', US: 'in^2' },
+  }),
   step('Q_leak', 'discharge * A_g * sqrt(2 * difference / density)', {
     says: 'air that leaks past the leaf',
     symbol: 'Q_k',

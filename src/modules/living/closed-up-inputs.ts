@@ -133,7 +133,7 @@ export const closedUpInputs = {
   }),
   thickness: length({
     says: 'thickness of the concrete',
-    symbol: 'h_w',
+    symbol: 'd_w',
     unit: { SI: 'm', US: 'ft' },
     least: '0.05 m',
     most: '5 m',

@@ -78,7 +78,7 @@ const heat: readonly Step[] = [
   }),
   step('dT_lim', 'max(temperature_limit - start_temperature - dT_f, 0 K)', {
     says: 'rise of the face that is allowed',
-    symbol: 'Delta_T_lim',
+    symbol: 'Delta_T_r',
     unit: kelvins,
   }),
   step('t_h', 'pi / diffusivity * (conductivity * dT_lim / (2 * q_w))^2', {

@@ -1,16 +1,12 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { check, each, label, limit, list, quantity, ratio, step } from '../words.ts'
-import { dateInputs, dueDate } from './calendar-steps.ts'
+import { check, each, limit, step } from '../words.ts'
+import { dueDate } from './calendar-steps.ts'
 import { foodStoreCases } from './food-store-cases.ts'
+import { foodStoreInputs } from './food-store-inputs.ts'
 import { days, masses } from './living-units.ts'
-import { stayInputs } from './stay-inputs.ts'
 
 const energy = { SI: 'MJ', US: 'kcal' }
-const energyRate = { SI: 'MJ/(day*person)', US: 'kcal/(day*person)' }
-const energyDensity = { SI: 'MJ/kg', US: 'kcal/lb' }
-
-const packed = dateInputs('it was packed', 'f')
 
 /** Food for people and days by its energy, and when each kind is to be eaten. */
 export const foodStore = defineModule({
@@ -18,59 +14,7 @@ export const foodStore = defineModule({
   version: '1.0.0',
   title: 'Food in store',
   asks: 'Is there food for these people and days, what does it weigh, and by when is each kind to be eaten?',
-  inputs: {
-    ...stayInputs,
-    energy_rate: quantity('power_per_person', {
-      says: 'energy of food for each person and day',
-      symbol: 'e_d',
-      unit: energyRate,
-      least: '1200 kcal/(day*person)',
-      most: '6000 kcal/(day*person)',
-      usual: ['1800 kcal/(day*person)', '3500 kcal/(day*person)'],
-      default: '2100 kcal/(day*person)',
-      source: cite('food-planning', 'from memory'),
-    }),
-    reserve: ratio({
-      says: 'reserve on top, for those who work and for spoilt food',
-      symbol: 's_f',
-      unit: { SI: 'percent', US: 'percent' },
-      least: '0',
-      most: '2',
-    }),
-    foods: list('kinds of food in store', {
-      least: 1,
-      most: 30,
-      fields: {
-        food: label({ says: 'which food', optional: true }),
-        mass: quantity('mass', {
-          says: 'how much, without its packing',
-          symbol: 'm_f',
-          unit: masses,
-          above: '0 kg',
-          most: '100 tonne',
-        }),
-        energy_density: quantity('specific_energy', {
-          says: 'its energy',
-          note: '4000 to 5000 kcal/kg dense rations, 3400 to 3600 dry grain and pulses, 1000 to 1500 canned meals',
-          symbol: 'h_f',
-          unit: energyDensity,
-          least: '200 kcal/kg',
-          most: '9100 kcal/kg',
-          usual: ['800 kcal/kg', '6000 kcal/kg'],
-        }),
-        packed_year: packed.year,
-        packed_month: packed.month,
-        packed_day: packed.day,
-        shelf: ratio({
-          says: 'calendar months it keeps',
-          note: 'Canned, acid 12 to 18, not acid 24 to 60; ration bars 60; the date on the pack goes before these',
-          symbol: 'n_m',
-          least: '1',
-          most: '360',
-        }),
-      },
-    }),
-  },
+  inputs: foodStoreInputs,
   steps: [
     step('E_use', 'people * days * energy_rate', {
       says: 'energy eaten over the stay',

@@ -23,7 +23,7 @@ export const handPumpInputs = {
   }),
   water_temperature: quantity('temperature', {
     says: 'temperature of the water',
-    symbol: 'theta_w',
+    symbol: 'theta_v',
     unit: thermometer,
     least: '0.1 degC',
     most: '50 degC',

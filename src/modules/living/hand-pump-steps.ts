@@ -27,7 +27,7 @@ const suction: readonly Step[] = [
 
 const work: readonly Step[] = [
   step('A_p', 'pi / 4 * bore^2', { says: 'area of the piston', unit: { SI: 'mm^2', US: 'in^2' } }),
-  step('V_1', 'A_p * stroke', { says: 'volume of one stroke', unit: litres, source: statics }),
+  step('V_1', 'A_p * stroke', { says: 'volume of one stroke', symbol: 'V_z', unit: litres, source: statics }),
   step('Q_h', 'V_1 * rate * slip / (1 min)', { says: 'water raised', unit: smallFlow }),
   step('F_r', 'density * (9.80665 m/s^2) * head * A_p + rod_weight', {
     says: 'force in the rod as it is drawn up',
@@ -42,6 +42,7 @@ const work: readonly Step[] = [
   }),
   step('Q_p', 'person_power * pumpers * efficiency / (density * (9.80665 m/s^2) * head)', {
     says: 'water that their power could raise',
+    symbol: 'Q_m',
     unit: { SI: 'm^3/hr', US: 'gpm' },
     source: statics,
   }),

@@ -58,7 +58,7 @@ export const heatBalanceInputs = {
   cover: size('soil over its top', 'z_c'),
   wall: length({
     says: 'thickness of walls, roof and floor',
-    symbol: 't_w',
+    symbol: 'd_w',
     unit: lengths,
     least: '0.05 m',
     most: '5 m',

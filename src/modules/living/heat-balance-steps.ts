@@ -14,10 +14,25 @@ const loss = (name: string, formula: string, says: string, source = balance): St
 
 /** Heat of people, read where the room may at most be: cooler people give more to the air, so the room settles below. */
 const gains: readonly Step[] = [
-  step('theta_r', 'min(limit_temperature / degC, 26)', { says: 'temperature at which the tables are read, in °C' }),
+  step('theta_r', 'min(limit_temperature / degC, 26)', {
+    says: 'temperature at which the tables are read, in °C',
+    symbol: 'theta_k',
+  }),
   each('groups', [
-    look('q_s', sensibleHeat, { row: 'activity', column: 'theta_r', says: 'sensible heat of one', unit: perPerson }),
-    look('q_l', latentHeat, { row: 'activity', column: 'theta_r', says: 'latent heat of one', unit: perPerson }),
+    look('q_s', sensibleHeat, {
+      row: 'activity',
+      column: 'theta_r',
+      says: 'sensible heat of one',
+      symbol: 'q_S',
+      unit: perPerson,
+    }),
+    look('q_l', latentHeat, {
+      row: 'activity',
+      column: 'theta_r',
+      says: 'latent heat of one',
+      symbol: 'q_L',
+      unit: perPerson,
+    }),
     step('P_s', 'count * q_s', { says: 'sensible heat of the group', unit: watts }),
     step('P_l', 'count * q_l', { says: 'latent heat of the group', unit: watts }),
   ]),

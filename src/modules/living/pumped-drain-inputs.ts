@@ -21,7 +21,7 @@ export const pumpedDrainInputs = {
   }),
   working_volume: quantity('volume', {
     says: 'volume of the sump between the levels that start and stop the pump',
-    symbol: 'V_w',
+    symbol: 'V_o',
     unit: volumes,
     above: '0 m^3',
   }),

@@ -25,7 +25,11 @@ export const pumpedDrainSteps: readonly Step[] = [
     unit: volumes,
     source: practice,
   }),
-  step('t_s', 'spare_volume / inflow', { says: 'time until water stands in the room without a pump', unit: duration }),
+  step('t_s', 'spare_volume / inflow', {
+    says: 'time until water stands in the room without a pump',
+    symbol: 't_u',
+    unit: duration,
+  }),
   check('head', 'pump_head >= H', { says: 'the pump gives the head at this flow' }),
   check('keeps_up', 'pump_flow >= inflow', { says: 'one pump keeps up with the water' }),
   check('rests', 'working_volume >= V_min', { says: 'the sump lets the motor rest between starts' }),

@@ -1,15 +1,13 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { check, choice, each, label, limit, list, look, quantity, ratio, solve, step } from '../words.ts'
-import { dateInputs } from './calendar-steps.ts'
+import { check, each, limit, look, solve, step } from '../words.ts'
 import { days } from './living-units.ts'
 import { storesRegisterCases } from './stores-register-cases.ts'
+import { storesRegisterInputs } from './stores-register-inputs.ts'
 import { drawStoresRegister } from './stores-register-sketch.ts'
-import { longestTurnOver, storeKinds } from './stores-rules.ts'
+import { longestTurnOver } from './stores-rules.ts'
 import { turnOver } from './turn-over.ts'
 
-const now = dateInputs('the register is drawn up', 'n')
-const stored = dateInputs('it was stored or last tested', 'f')
 const whole = { dimension: 'ratio', whole: true } as const
 
 /** What is in store, when it is due and what is overdue. */
@@ -18,40 +16,7 @@ export const storesRegister = defineModule({
   version: '1.0.0',
   title: 'Register of stores',
   asks: 'What is in store, when is each item due, and is anything overdue?',
-  inputs: {
-    now_year: now.year,
-    now_month: now.month,
-    now_day: now.day,
-    notice: quantity('time', {
-      says: 'time ahead for which what falls due is called out',
-      symbol: 't_c',
-      unit: days,
-      least: '0 day',
-      most: '400 day',
-      default: '30 day',
-      source: cite('practice'),
-    }),
-    items: list('items in store', {
-      least: 1,
-      most: 40,
-      fields: {
-        item: label({ says: 'what it is' }),
-        amount: label({ says: 'how much', optional: true }),
-        place: label({ says: 'where it stands', optional: true }),
-        kind: choice({ says: 'kind of store', words: storeKinds }),
-        stored_year: stored.year,
-        stored_month: stored.month,
-        stored_day: stored.day,
-        months: ratio({
-          says: 'calendar months until it is turned over',
-          note: 'Where the pack bears a date, the months up to it',
-          symbol: 'n_m',
-          least: '1',
-          most: '360',
-        }),
-      },
-    }),
-  },
+  inputs: storesRegisterInputs,
   steps: [
     each('items', [
       look('n_most', longestTurnOver, { row: 'kind', says: 'longest turn-over of its kind, in months', symbol: 'n_x' }),
@@ -70,7 +35,7 @@ export const storesRegister = defineModule({
           year: { ...whole, name: 'due_year', says: 'year', symbol: 'y_u' },
           month: { ...whole, name: 'due_month', says: 'month', symbol: 'm_u' },
           day: { ...whole, name: 'due_day', says: 'day', symbol: 'd_u' },
-          age: { dimension: 'time', name: 't_age', says: 'time it has been in store', symbol: 't_a', unit: days },
+          age: { dimension: 'time', name: 't_age', says: 'time it has been in store', symbol: 't_g', unit: days },
           left: {
             dimension: 'time',
             name: 't_left',

@@ -43,7 +43,7 @@ export const ventSeparation = defineModule({
     check('diluted', 'L_x >= L_dil', { says: 'the exhaust is thinned before it reaches the intake' }),
     step('z_clear', 'intake_height - snow', {
       says: 'mouth of the intake above the snow',
-      symbol: 'z_c',
+      symbol: 'z_k',
       unit: lengths,
     }),
     check('above_snow', 'z_clear >= 0.30 m', {

@@ -39,7 +39,7 @@ export const wasteStore = defineModule({
     toilets: ratio({ says: 'number of toilets', symbol: 'n_t', least: '0', most: '500' }),
     washing: quantity('flow_per_person', {
       says: 'water used to wash and cook',
-      symbol: 'r_h',
+      symbol: 'r_k',
       unit: daily,
       least: '0 L/(day*person)',
       most: '100 L/(day*person)',
@@ -72,7 +72,7 @@ export const wasteStore = defineModule({
     step('t_tank', 'tank / (people * r_e)', { says: 'time in which the tank fills', symbol: 't_k', unit: days }),
     step('V_grey', 'people * days * washing * share', {
       says: 'waste water over the stay',
-      symbol: 'V_g',
+      symbol: 'V_n',
       unit: litres,
     }),
     step('n_wc', 'ceil(people / (20 person))', {

@@ -87,7 +87,7 @@ export const waterStore = defineModule({
       symbol: 'V_l',
       unit: litres,
     }),
-    step('t_water', 'V_have / (people * r_w)', { says: 'days for which the vessels last', symbol: 't_w', unit: days }),
+    step('t_water', 'V_have / (people * r_w)', { says: 'days for which the vessels last', symbol: 't_v', unit: days }),
     step('m_w', 'V_have * (0.998 kg/L)', { says: 'mass of the water, for the floor', unit: masses }),
     dueDate(
       { year: 'filled_year', month: 'filled_month', day: 'filled_day', months: 'interval' },
