@@ -16,11 +16,18 @@ export function symmetricBand(size: number, band: number): SymmetricBand {
  * Refuses a matrix that is not positive definite (a structure that does not stand).
  */
 export function solveBand(matrix: SymmetricBand, load: Float64Array): Float64Array {
+  return solverOf(matrix)(load)
+}
+
+/** The same for several loads: the factors are found once. */
+export function solverOf(matrix: SymmetricBand): (load: Float64Array) => Float64Array {
   const rows = factor(matrix)
-  const x = Float64Array.from(load)
-  forward(rows, x, matrix.band)
-  backward(rows, x, matrix.band)
-  return x
+  return load => {
+    const x = Float64Array.from(load)
+    forward(rows, x, matrix.band)
+    backward(rows, x, matrix.band)
+    return x
+  }
 }
 
 // Nothing left of the first entry of a row fills in, so the sums start there. A plate needs some millions of these

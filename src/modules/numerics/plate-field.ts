@@ -1,5 +1,5 @@
 import { axisIntegrals } from './axis-integrals.ts'
-import { solveBand } from './banded-cholesky.ts'
+import { solverOf } from './banded-cholesky.ts'
 import { type PlateAxes, type PlateMesh, plateAxes } from './plate-mesh.ts'
 import { checkedPanel, type PlatePanel } from './plate-panel.ts'
 import { type PlateGrid, plateLoad, plateStiffness } from './plate-stiffness.ts'
@@ -15,17 +15,50 @@ export type PlateField = PlateAxes & { readonly panel: PlatePanel; readonly coef
  */
 export function plateField(given: PlatePanel, mesh: PlateMesh): PlateField {
   const panel = checkedPanel(given)
+  const { uniform, varying = 0 } = panel.load
+  const { axes, even, rising } = unitSurfaces(panel, mesh)
+  const coefficients = even.map((value, at) => uniform * value + (rising ? varying * (rising[at] as number) : 0))
+  return { ...axes, panel, coefficients }
+}
+
+/** The surfaces under an even load of 1 and, where the load varies, under one that rises from 0 to 1: any load is made of the two. */
+type UnitSurfaces = {
+  readonly axes: PlateAxes
+  readonly even: readonly number[]
+  readonly rising?: readonly number[]
+}
+
+/** A study asks for one panel under hundreds of loads: as many panels as this are remembered. */
+const mostRemembered = 12
+const remembered = new Map<string, UnitSurfaces>()
+
+function unitSurfaces(panel: PlatePanel, mesh: PlateMesh): UnitSurfaces {
+  const { ratio, edges, nu, load } = panel
+  const along = load.along ?? 'x'
+  const varies = load.varying ? along : 'even'
+  const key = JSON.stringify([ratio, edges.left, edges.right, edges.bottom, edges.top, nu, varies, mesh])
+  const known = remembered.get(key)
+  if (known) return known
+  const found = solvedSurfaces(panel, mesh, along)
+  const [oldest] = remembered.keys()
+  if (remembered.size >= mostRemembered && oldest !== undefined) remembered.delete(oldest)
+  remembered.set(key, found)
+  return found
+}
+
+function solvedSurfaces(panel: PlatePanel, mesh: PlateMesh, along: 'x' | 'y'): UnitSurfaces {
   const axes = plateAxes(panel, mesh)
   const grid: PlateGrid = { x: axisIntegrals(axes.x), y: axisIntegrals(axes.y), lengths: axes.lengths }
   // The band is narrow when the axis with fewer shapes runs fastest.
   const turned = grid.y.count > grid.x.count
-  const solved = turned ? solvePlate(turnedGrid(grid), panel, turned) : solvePlate(grid, panel, turned)
-  return { ...axes, panel, coefficients: turned ? transposed(solved, grid.y.count) : Array.from(solved) }
-}
-
-function solvePlate(grid: PlateGrid, { nu, load }: PlatePanel, turned: boolean): Float64Array {
-  const along = (load.along ?? 'x') === 'x' ? 'y' : 'x'
-  return solveBand(plateStiffness(grid, nu), plateLoad(grid, turned ? { ...load, along } : load))
+  const used = turned ? turnedGrid(grid) : grid
+  const across = along === 'x' ? 'y' : 'x'
+  const solve = solverOf(plateStiffness(used, panel.nu))
+  const surface = (uniform: number, varying: number): readonly number[] => {
+    const solved = solve(plateLoad(used, { uniform, varying, along: turned ? across : along }))
+    return turned ? transposed(solved, grid.y.count) : Array.from(solved)
+  }
+  return { axes, even: surface(1, 0), ...(panel.load.varying ? { rising: surface(0, 1) } : {}) }
 }
 
 function turnedGrid({ x, y, lengths }: PlateGrid): PlateGrid {

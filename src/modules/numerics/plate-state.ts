@@ -45,8 +45,23 @@ export function plateStates(
   })
 }
 
-// Shapes with derivatives by the plate's own coordinate; past a mirror the odd derivatives change sign.
+/** Shapes by place: a search reads the same places of an axis again and again, under every load. */
+const placesOf = new WeakMap<PlateAxis, Map<number, LocalShapes>>()
+const mostPlaces = 512
+
 function sideShapes(axis: PlateAxis, place: number, length: number): LocalShapes {
+  const places = placesOf.get(axis) ?? new Map<number, LocalShapes>()
+  placesOf.set(axis, places)
+  const known = places.get(place)
+  if (known) return known
+  if (places.size >= mostPlaces) places.clear()
+  const found = ownShapes(axis, place, length)
+  places.set(place, found)
+  return found
+}
+
+// Shapes with derivatives by the plate's own coordinate; past a mirror the odd derivatives change sign.
+function ownShapes(axis: PlateAxis, place: number, length: number): LocalShapes {
   const mirror = axis.ends[1] === 'mirror'
   const beyond = mirror && place > 0.5
   const local = shapesAt(axis, mirror ? 2 * (beyond ? 1 - place : place) : place)
