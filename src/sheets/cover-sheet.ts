@@ -22,7 +22,7 @@ export function coverSheet(model: PackageModel, sections: readonly CheckedSectio
     ]),
     identity(model),
     h('div.cover-body', [state(model), cautions(model, setting)]),
-    ...coverGoverning(sections, model.paper === 'letter' ? 5 : 9, setting),
+    ...coverGoverning(sections, model.paper === 'letter' ? 5 : 7, setting),
     h('div.cover-foot', [revisions(model), signatures(model)]),
   ])
 }

@@ -74,6 +74,9 @@ describe('page-breaks', () => {
     const pages = await printed(html)
     const foot = /^(Sheet|Prepared)\b/
     const last = pages.slice(1).map(lines => lines.filter(line => !foot.test(line)).at(-1) ?? '')
+    const cover = pages[0]?.join(' ') ?? ''
+    expect(cover.split('Signature and date').length).toBe(4)
+    expect(pages[1]?.join(' ')).toContain('Contents')
     expect(headings.length).toBeGreaterThan(40)
     expect(last.filter(line => headings.includes(line))).toEqual([])
     // the last sheet ends where the package ends
