@@ -3,6 +3,7 @@ import { cite } from '../sources.ts'
 import { choiceLimit, limit } from '../words.ts'
 import { airLockDoorCases } from './air-lock-door-cases.ts'
 import { airLockDoorInputs } from './air-lock-door-inputs.ts'
+import { airLockDoorSecond } from './air-lock-door-second.ts'
 import { airLockDoorSteps } from './air-lock-door-steps.ts'
 
 /** Leaf of an air-lock door under an even pressure, the force to open it and its leak. */
@@ -60,6 +61,7 @@ export const airLockDoor = defineModule({
     'The leaf is a plain plate on a rebate all round, for steel with a Poisson ratio of 0.3; frame, hinges, latch and their fixing into the wall are not checked.',
     'A seal that is old, cold or painted over leaks: test the lock with the blower running.',
   ],
+  second: airLockDoorSecond,
   published: airLockDoorCases,
   example: {
     width: '0.9 m',

@@ -60,7 +60,7 @@ const ground: readonly Step[] = [
 ]
 
 const losses: readonly Step[] = [
-  loss('U_a', '(1206 J/(m^3*K)) * supply', 'heat that the fresh air takes for each degree'),
+  loss('U_a', '(1.2 kg/m^3) * (1005 J/(kg*K)) * supply', 'heat that the fresh air takes for each degree'),
   step('S_g', '2.756 * box_length * log(1 + cover / width)^(-0.59) * (cover / height)^(-0.078)', {
     says: 'shape factor of a long box, cover to its top, without its ends',
     unit: lengths,

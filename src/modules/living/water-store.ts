@@ -88,7 +88,11 @@ export const waterStore = defineModule({
       unit: litres,
     }),
     step('t_water', 'V_have / (people * r_w)', { says: 'days for which the vessels last', symbol: 't_v', unit: days }),
-    step('m_w', 'V_have * (0.998 kg/L)', { says: 'mass of the water, for the floor', unit: masses }),
+    step('m_w', 'V_have * (0.998 kg/L)', {
+      says: 'mass of the water, for the floor',
+      unit: masses,
+      source: cite('iapws', '20 °C'),
+    }),
     dueDate(
       { year: 'filled_year', month: 'filled_month', day: 'filled_day', months: 'interval' },
       'date by which the water is renewed',

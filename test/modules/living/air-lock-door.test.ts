@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { airLockDoor } from '../../../src/modules/living/air-lock-door.ts'
 import { plateBending, plateStress } from '../../../src/modules/living/plate-factors.ts'
+import { plateSeries } from '../../../src/modules/living/plate-series.ts'
 import { readRows } from '../../published/read-rows.ts'
+import { levyPlate } from '../numerics/levy-plate.ts'
 import { runModule } from '../run-module.ts'
 
 type Row = Readonly<Record<string, string>>
@@ -25,19 +27,6 @@ const rules = (more: Row) =>
     .diagnostics.filter(({ rule }) => rule !== 'check-not-satisfied')
     .map(({ rule, severity }) => `${severity} ${rule}`)
 
-/** Middle of a simply supported plate by Navier's double series (Timoshenko, 1959, article 30): stress and bending factors, Poisson 0.3. */
-function navier(ratio: number): { readonly stress: number; readonly bending: number } {
-  let [w, m] = [0, 0]
-  for (let i = 1; i < 400; i += 2)
-    for (let j = 1; j < 400; j += 2) {
-      const sign = (-1) ** ((i + j) / 2 - 1)
-      const term = (16 / Math.PI ** 6 / (i * j * (i * i + (j / ratio) ** 2) ** 2)) * sign
-      w += term
-      m += term * Math.PI ** 2 * (i * i + 0.3 * (j / ratio) ** 2)
-    }
-  return { stress: 6 * m, bending: 12 * (1 - 0.09) * w }
-}
-
 describe('air-lock-door', () => {
   it.each(['SI', 'US'] as const)('air-lock-door: the example evaluates without a fault or warning, in %s', units => {
     expect(runModule(airLockDoor, airLockDoor.example, { units }).diagnostics).toEqual([])
@@ -60,11 +49,39 @@ describe('air-lock-door', () => {
 
   it('air-lock-door: the tabled factors are those of the double series', () => {
     for (const [index, key] of plateStress.row.keys.entries()) {
-      const { stress, bending } = navier(Number(key))
+      const { stress, bending } = plateSeries(Number(key), { poisson: 0.3, most: 400 })
       expect(Math.abs(Number(plateStress.cells[index]?.[0]) / stress - 1)).toBeLessThan(0.001)
       expect(Math.abs(Number(plateBending.cells[index]?.[0]) / bending - 1)).toBeLessThan(0.006)
     }
   })
+
+  // memory: Timoshenko, table 8: a square bends by 0.00406 p b^4 / D and has a moment of 0.0479 p b^2
+  it('air-lock-door: the double series has the printed values of a square, and of a strip', () => {
+    const square = plateSeries(1, { poisson: 0.3, most: 400 })
+    expect(square.bending / (12 * 0.91)).toBeCloseTo(0.00406, 5)
+    expect(square.stress / 6).toBeCloseTo(0.0479, 4)
+    const strip = plateSeries(60, { poisson: 0.3, most: 4000 })
+    expect(strip.bending).toBeCloseTo((5 / 32) * 0.91, 3)
+    expect(strip.stress).toBeCloseTo(0.75, 2)
+  })
+
+  it('air-lock-door: the series agrees with Levy, another series, at every ratio', () => {
+    for (const ratio of [1, 1.3, 2.22, 3.5]) {
+      const { w, mx } = levyPlate({ ratio, nu: 0.3, bottom: 'simple', top: 'simple' }, 0.5, ratio / 2)
+      const { stress, bending } = plateSeries(ratio, { poisson: 0.3, most: 400 })
+      expect(bending / (12 * 0.91 * w)).toBeCloseTo(1, 4)
+      expect(stress / (6 * mx)).toBeCloseTo(1, 3)
+    }
+  })
+
+  it.each(['1.2 m', '2 m', '2.25 m', '3.2 m', '4 m'])(
+    'air-lock-door: table and series agree for a leaf of 0.9 by %s',
+    height => {
+      const { agrees } = run({ height })
+      expect(agrees.length).toBe(2)
+      for (const { difference, band } of agrees) expect(difference).toBeLessThan(band)
+    },
+  )
 
   it('air-lock-door: a strip has 0.75 and 0.142, and nothing lies above it', () => {
     expect(Number(plateStress.cells.at(-1)?.[0])).toBeLessThan(0.75)
