@@ -1,11 +1,11 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { check, each, limit, look, solve, step } from '../words.ts'
+import { check, each, limit, look, solve, step, when } from '../words.ts'
 import { days } from './living-units.ts'
 import { storesRegisterCases } from './stores-register-cases.ts'
 import { storesRegisterInputs } from './stores-register-inputs.ts'
 import { drawStoresRegister } from './stores-register-sketch.ts'
-import { longestTurnOver } from './stores-rules.ts'
+import { longestTurnOver, turnedOver } from './stores-rules.ts'
 import { turnOver } from './turn-over.ts'
 
 const whole = { dimension: 'ratio', whole: true } as const
@@ -19,8 +19,19 @@ export const storesRegister = defineModule({
   inputs: storesRegisterInputs,
   steps: [
     each('items', [
-      look('n_most', longestTurnOver, { row: 'kind', says: 'longest turn-over of its kind, in months', symbol: 'n_x' }),
-      check('often_enough', 'months <= n_most', { says: 'it is turned over as often as its kind needs' }),
+      when(
+        { choice: 'kind', is: turnedOver },
+        {
+          yes: [
+            look('n_most', longestTurnOver, {
+              row: 'kind',
+              says: 'longest turn-over of its kind, in months',
+              symbol: 'n_x',
+            }),
+            check('often_enough', 'months <= n_most', { says: 'it is turned over as often as its kind needs' }),
+          ],
+        },
+      ),
       solve(turnOver, {
         takes: {
           year: 'stored_year',

@@ -10,15 +10,17 @@ export const storeKinds = {
   'maker date': 'medicines, batteries, filters, cans, bought water: by the date of the maker',
 } as const
 
+/** Kinds that have a longest turn-over; for the others the date of the maker alone counts. */
+export const turnedOver = ['filled water', 'packed food', 'diesel', 'test run']
+
 /** The longest turn-over of each kind, in calendar months. */
 export const longestTurnOver = table(
   {
     title: 'Longest turn-over in calendar months',
     source: cite('water-rates', 'self-filled vessels'),
-    status:
-      'water looked up, the others common practice from memory; 360 stands where only the date of the maker counts',
+    status: 'water looked up, the others common practice from memory',
     unit: '',
     row: { kind: 'words', says: 'kind of store', keys: Object.keys(storeKinds) },
   },
-  '6\n12\n12\n1\n360',
+  '6\n12\n12\n1\n-',
 )
