@@ -1,26 +1,28 @@
 import { spawn } from 'node:child_process'
 import { describe, expect, it } from 'vitest'
-import { catalogue } from '../../src/modules/catalogue.ts'
+import { catalogue, modulesByWing, wingOrder } from '../../src/modules/catalogue.ts'
+import { wings } from '../../src/modules/ledger.ts'
 import { folderWith } from './notebooks.ts'
 import { command, undercroft } from './run-undercroft.ts'
 
 describe('modules', () => {
-  it('lists every module of the catalogue with what it asks', async () => {
+  it('lists every module of the catalogue under its wing, with what it asks', async () => {
     const { status, stdout } = await undercroft(['modules'], { cwd: folderWith() })
     expect(status).toBe(0)
-    expect(
-      stdout
-        .trimEnd()
-        .split('\n')
-        .slice(2)
-        .map(line => line.split(/ {2,}/)),
-    ).toEqual(catalogue.map(({ id, asks }) => [id, asks]))
+    const parts = stdout.trimEnd().split('\n\n')
+    expect(parts.filter((_, index) => index % 2 === 0)).toEqual(Object.values(wings))
+    const tables = parts.filter((_, index) => index % 2 === 1).map(table => table.split('\n').slice(2))
+    expect(tables.map(lines => lines.map(line => line.split(/ {2,}/)))).toEqual(
+      wingOrder.map(wing => modulesByWing[wing].map(({ id, asks }) => [id, asks])),
+    )
   })
 
   it('gives heads, or one module, as data', async () => {
     const cwd = folderWith()
     const list = JSON.parse((await undercroft(['modules', '--format', 'json'], { cwd })).stdout)
-    expect(list.map(({ id }: { id: string }) => id)).toEqual(catalogue.map(({ id }) => id))
+    expect(list.map(({ id, wing }: { id: string; wing: string }) => [wing, id])).toEqual(
+      wingOrder.flatMap(wing => modulesByWing[wing].map(({ id }) => [wing, id])),
+    )
     const one = JSON.parse((await undercroft(['modules', 'two-way-slab', '--format', 'json'], { cwd })).stdout)
     expect(one).toMatchObject({ id: 'two-way-slab', inputs: { short_span: { kind: 'quantity' } } })
   })

@@ -18,8 +18,8 @@ const blocks = pageBlocks(readFileSync(join(root, 'docs/add-a-module.md'), 'utf8
 const moduleFile = 'src/modules/living/drinking-water.ts'
 const testFile = 'test/modules/living/drinking-water.test.ts'
 const sourcesFile = 'src/modules/sources.ts'
-const catalogueFile = 'src/modules/catalogue.ts'
-const pageFiles = [moduleFile, testFile, sourcesFile, catalogueFile]
+const listFile = 'src/modules/living/living-modules.ts'
+const pageFiles = [moduleFile, testFile, sourcesFile, listFile]
 
 function blockAbout(about: string): string {
   const found = blocks.filter(block => block.about === about)
@@ -61,10 +61,10 @@ function change(copy: string, file: string, edit: (text: string) => string): voi
 function followRecipe(copy: string): void {
   change(copy, sourcesFile, text => text.replace('  statics: {', `${blockAbout(sourcesFile)}  statics: {`))
   write(copy, moduleFile, blockAbout(moduleFile))
-  change(copy, catalogueFile, text =>
-    `${blockAbout(`${catalogueFile} import`)}${text}`.replace(
-      /(catalogue: readonly Module\[\] = \[[^\]]*?),?\s*\]/,
-      `$1,\n${blockAbout(`${catalogueFile} entry`)}]`,
+  change(copy, listFile, text =>
+    `${blockAbout(`${listFile} import`)}${text}`.replace(
+      /(livingModules: readonly Module\[\] = \[[^\]]*?),?\s*\]/,
+      `$1,\n${blockAbout(`${listFile} entry`)}]`,
     ),
   )
   write(copy, testFile, blockAbout(testFile))

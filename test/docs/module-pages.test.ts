@@ -1,19 +1,23 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { modulePage } from '../../src/command/module-page.ts'
-import { catalogue } from '../../src/modules/catalogue.ts'
+import { catalogue, modulesByWing, wingOrder } from '../../src/modules/catalogue.ts'
+import { type Wing, wings } from '../../src/modules/ledger.ts'
 import { runModule } from '../modules/run-module.ts'
 
 const folder = new URL('../../docs/modules/', import.meta.url)
 const pages = new Map(catalogue.map(module => [`${module.id}.md`, modulePage(module)]))
+const wingTable = (wing: Wing): string => `## ${wings[wing]}
+
+| module | asks |
+| --- | --- |
+${modulesByWing[wing].map(module => `| [${module.id}](${module.id}.md) | ${module.asks} |`).join('\n')}
+`
 const index = `# Modules
 
 Generated from the code: \`UPDATE_DOCS=1 npx vitest run test/docs\` writes these pages, and a test fails where they part from it.
 
-| module | asks |
-| --- | --- |
-${catalogue.map(module => `| [${module.id}](${module.id}.md) | ${module.asks} |`).join('\n')}
-`
+${wingOrder.map(wingTable).join('\n')}`
 pages.set('README.md', index)
 
 if (process.env.UPDATE_DOCS) {

@@ -10,7 +10,8 @@ import { nameFault } from '../../src/formula/names.ts'
 import { readFormula } from '../../src/formula/read-formula.ts'
 import { readSymbol } from '../../src/formula/symbol.ts'
 import { symbolTex, texShown } from '../../src/formula/tex.ts'
-import { catalogue } from '../../src/modules/catalogue.ts'
+import { catalogue, modulesByWing, wingOrder } from '../../src/modules/catalogue.ts'
+import { ledger } from '../../src/modules/ledger.ts'
 import type { Input, ListInput, Module, QuantityInput, Step } from '../../src/modules/module.ts'
 import { type SourceKey, sources } from '../../src/modules/sources.ts'
 import { dimensionByName } from '../../src/quantity/dimension-names.ts'
@@ -51,6 +52,15 @@ describe('the catalogue', () => {
     const ids = catalogue.map(({ id }) => id)
     expect(new Set(ids).size).toBe(ids.length)
     for (const id of ids) expect(id).toMatch(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/)
+  })
+
+  it('lists each module in a wing for which it answers something', () => {
+    for (const wing of wingOrder)
+      for (const { id, covers = [] } of modulesByWing[wing])
+        expect(
+          covers.map(key => ledger[key].wing),
+          id,
+        ).toContain(wing)
   })
 })
 

@@ -1,0 +1,29 @@
+import type { Module } from '../module.ts'
+import { airLockDoor } from './air-lock-door.ts'
+import { airSupply } from './air-supply.ts'
+import { closedUpTime } from './closed-up-time.ts'
+import { ductLoss } from './duct-loss.ts'
+import { foodStore } from './food-store.ts'
+import { handPump } from './hand-pump.ts'
+import { heatBalance } from './heat-balance.ts'
+import { pumpedDrain } from './pumped-drain.ts'
+import { storesRegister } from './stores-register.ts'
+import { ventSeparation } from './vent-separation.ts'
+import { wasteStore } from './waste-store.ts'
+import { waterStore } from './water-store.ts'
+
+/** The modules of air, water and provisions, listed by hand, in the order of the job. */
+export const livingModules: readonly Module[] = [
+  airSupply,
+  closedUpTime,
+  ductLoss,
+  ventSeparation,
+  heatBalance,
+  airLockDoor,
+  pumpedDrain,
+  handPump,
+  storesRegister,
+  waterStore,
+  foodStore,
+  wasteStore,
+]
