@@ -41,7 +41,8 @@ function changed(old: Assumption, now: Assumption, { block, key }: About): Edit 
   const fields = fieldsOf(old, now)
   const name = old.name.text
   const own = `${block}.${name}`
-  const renamed = key.slice(key.indexOf('.') + 1) !== name
+  const nowName = key.slice(key.indexOf('.') + 1)
+  const renamed = nowName !== name
   if (!moved && fields.length === 0 && !renamed) return undefined
   const step = moved ? stepBetween(old.value.text, now.value.text) : undefined
   const si = step && numberIn(now.value.text)?.si
@@ -57,7 +58,7 @@ function changed(old: Assumption, now: Assumption, { block, key }: About): Edit 
       ...(renamed ? { old: moved ? old.value.text : own } : { old: old.value.text }),
       now: renamed && !moved ? key : now.value.text,
       ...(step ? { step } : {}),
-      fields,
+      fields: renamed && moved ? [{ field: 'name', old: name, now: nowName }, ...fields] : fields,
       bears: moved,
       line: now.name.place.line,
     },

@@ -5,16 +5,18 @@ import type { Block } from '../notebook/types.ts'
 import { putIn } from './attribute.ts'
 import { blockEdits } from './block-edits.ts'
 import { blockInOldNames } from './block-in-old-names.ts'
+import { checkMoves } from './check-moves.ts'
 import type { Edit } from './edit.ts'
 import { graphOf } from './graph.ts'
 import { matchBlocks } from './match-blocks.ts'
-import { checkMoves, resultMoves } from './moves.ts'
 import { type Naming, namingOf } from './naming.ts'
 import { numbersOf } from './numbers-of.ts'
 import { printedLines } from './printed-lines.ts'
 import { layoutDifferences, noticeEdits, paragraphDifferences } from './prose-differences.ts'
 import { type IdentifiedEdit, joinGraphs, type Proven, reachedBy, recheck } from './recheck.ts'
 import { noRenames, type Renames } from './renames.ts'
+import { resultMoves } from './result-moves.ts'
+import { keptRows, movedRows, noRows } from './row-names.ts'
 import { titleEdits } from './title-edits.ts'
 import type { Comparison, Evaluation, Restated } from './types.ts'
 import { verdictMoves } from './verdicts.ts'
@@ -39,8 +41,12 @@ export function compareNotebooks(old: Evaluation, now: Evaluation, options: Comp
     ...noticeEdits(old.notebook, now.notebook),
   ])
   const naming = {
-    old: namingOf(old.results.plan, { renames: noRenames, checks: new Map() }),
-    now: namingOf(now.results.plan, { renames: matched.renames, checks: blocks.checks }),
+    old: namingOf(old.results.plan, { renames: noRenames, rows: noRows, checks: new Map() }),
+    now: namingOf(now.results.plan, {
+      renames: matched.renames,
+      rows: movedRows(matched.pairs, matched.renames),
+      checks: blocks.checks,
+    }),
   }
   const [before, after] = [provenOf(old, naming.old), provenOf(now, naming.now)]
   const reach = joinGraphs(before, after)
@@ -49,14 +55,16 @@ export function compareNotebooks(old: Evaluation, now: Evaluation, options: Comp
     notebook: old.notebook,
     plan: old.results.plan,
     modules: options.modules,
-    read: (plan, slots) => numbersOf(plan, slots, namingOf(plan, { renames: noRenames, checks: blocks.checks })),
+    read: (plan, slots) => {
+      const rows = keptRows(old.notebook.blocks, plan.notebook.blocks)
+      return numbersOf(plan, slots, namingOf(plan, { renames: noRenames, rows, checks: blocks.checks }))
+    },
   })
   const moving = {
-    old: { lines: before.lines, numbers: numbersOf(old.results.plan, old.results.slots, naming.old) },
-    now: { lines: after.lines, numbers: numbersOf(now.results.plan, now.results.slots, naming.now) },
+    old: sideOf(old, naming.old, before),
+    now: sideOf(now, naming.now, after),
     packets,
     reached,
-    key: naming.now.key,
   }
   const { threshold } = options
   return {
@@ -71,6 +79,12 @@ export function compareNotebooks(old: Evaluation, now: Evaluation, options: Comp
     errors: { old: errorsIn(old), now: errorsIn(now) },
   }
 }
+
+const sideOf = ({ results: { plan, slots } }: Evaluation, naming: Naming, { lines }: Proven) => ({
+  lines,
+  numbers: numbersOf(plan, slots, naming),
+  key: naming.key,
+})
 
 /** False for a block that refers to something by its new name. */
 const isAsWritten = (block: Block, renames: Renames): boolean =>

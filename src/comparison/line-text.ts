@@ -10,9 +10,12 @@ import { withNames } from './renames.ts'
 export function lineText(line: Line): string {
   const { id: _id, number: _number, place: _place, ...all } = line
   // A check of the author's is called by its place in the block, which is not printed.
-  const said = all.kind === 'check' ? { ...all, name: '' } : all
+  const said = { ...all, ...(all.kind === 'check' ? { name: '' } : {}), row: rowText(all) }
   return JSON.stringify(said, (key, value: unknown) => (key === 'to' || key === 'id' ? undefined : plain(value)))
 }
+
+/** The row as it stands over its lines: how many rows there are is not printed. */
+const rowText = ({ row }: Pick<Line, 'row'>): string => (row ? `${row.index} ${row.label}` : '')
 
 /** What the line comes to: its value, verdict or choice, with the unit; nothing of how it got there. */
 export function outcomeText(line: Line): string {

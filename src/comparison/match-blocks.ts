@@ -1,12 +1,8 @@
 import type { Block, Notebook, Statement } from '../notebook/types.ts'
-import { entryMeaning, meaningOf, type Scope } from './meaning.ts'
-import { noRenames, oldKey, type Renames } from './renames.ts'
-
-/** A block of the new notebook with the one it was; either may be missing. */
-export interface Pair {
-  readonly old?: Block
-  readonly now?: Block
-}
+import { entryMeaning, meaningOf, type Scope, statementMeaning } from './meaning.ts'
+import { named, type Pair, pairsOf, sameKind } from './pair-blocks.ts'
+import { renamedValues } from './renamed-values.ts'
+import { noRenames, type Renames } from './renames.ts'
 
 /** So much of the larger block must be the same before one of another name counts as the same block. */
 const alike = 0.6
@@ -26,19 +22,6 @@ export function matchBlocks(
     renames = renamedValues(old, now, renamedBlocks(old, now, renames))
   }
   return { pairs: pairsOf(old, now, renames), renames }
-}
-
-const sameKind = (a: Block, b: Block): boolean => a.kind === b.kind
-const named = (blocks: readonly Block[], name: string): Block | undefined =>
-  blocks.find(each => each.name.text === name)
-
-function pairsOf(old: Notebook, now: Notebook, renames: Renames): Pair[] {
-  const pairs: Pair[] = now.blocks.map(block => {
-    const was = named(old.blocks, oldKey(renames, block.name.text))
-    return was && sameKind(was, block) ? { old: was, now: block } : { now: block }
-  })
-  const kept = new Set(pairs.map(pair => pair.old))
-  return [...pairs, ...old.blocks.filter(block => !kept.has(block)).map(block => ({ old: block }))]
 }
 
 function renamedBlocks(old: Notebook, now: Notebook, renames: Renames): Renames {
@@ -82,44 +65,3 @@ function partsOf(block: Block, scope: Scope): readonly string[] {
 
 const statementPart = (statement: Statement, scope: Scope): string =>
   `${statement.kind === 'check' ? '' : statement.name.text} = ${statementMeaning(statement, scope)}`
-
-/** What a line of a work block says, its name and remark left aside. */
-export function statementMeaning(statement: Statement, scope: Scope): string {
-  if (statement.kind !== 'table') return meaningOf(statement.formula.text, scope)
-  return statement.points.map(([x, y]) => `${meaningOf(x.text, scope)}, ${meaningOf(y.text, scope)}`).join('; ')
-}
-
-function renamedValues(old: Notebook, now: Notebook, renames: Renames): Renames {
-  const names = new Map(renames.names)
-  for (const pair of pairsOf(old, now, renames)) {
-    if (!pair.old || !pair.now) continue
-    const [from, to] = [pair.old.name.text, pair.now.name.text]
-    const a = valuesOf(pair.old, { block: from, renames: noRenames })
-    const b = valuesOf(pair.now, { block: to, renames: { ...renames, names } })
-    const gone = [...a].filter(([name]) => !b.has(name) && ![...names.values()].includes(`${from}.${name}`))
-    const come = [...b].filter(([name]) => !a.has(name) && !names.has(`${to}.${name}`))
-    for (const [name, means] of come) {
-      const like = gone.filter(([, other]) => other === means)
-      const rivals = come.filter(([, other]) => other === means)
-      if (like.length === 1 && rivals.length === 1) names.set(`${to}.${name}`, `${from}.${like[0]?.[0]}`)
-    }
-  }
-  return { ...renames, names }
-}
-
-/** Names that an author chose, with what they stand for: an assumption's value and basis, a step's formula. */
-function valuesOf(block: Block, scope: Scope): ReadonlyMap<string, string> {
-  if (block.kind === 'assume')
-    return new Map(
-      block.assumptions.map(({ name, value, basis }) => [
-        name.text,
-        `${meaningOf(value.text, scope)} by ${basis?.text ?? ''}`,
-      ]),
-    )
-  if (block.kind === 'calc') return new Map()
-  return new Map(
-    block.statements.flatMap(statement =>
-      statement.kind === 'check' ? [] : [[statement.name.text, statementMeaning(statement, scope)] as const],
-    ),
-  )
-}

@@ -1,6 +1,6 @@
 import { readFormula } from '../formula/read-formula.ts'
 import type { Node } from '../formula/types.ts'
-import type { Entry, Written } from '../notebook/types.ts'
+import type { Entry, Statement, Written } from '../notebook/types.ts'
 import { fromUnit } from '../quantity/to-unit.ts'
 import type { Unit } from '../quantity/types.ts'
 import { fullKey, oldKey, type Renames } from './renames.ts'
@@ -28,6 +28,12 @@ export function entryMeaning(entry: Entry, scope: Scope): string {
   return `{${parts.sort().join(',')}}`
 }
 
+/** What a line of a work block says, its name and remark left aside. */
+export function statementMeaning(statement: Statement, scope: Scope): string {
+  if (statement.kind !== 'table') return meaningOf(statement.formula.text, scope)
+  return statement.points.map(([x, y]) => `${meaningOf(x.text, scope)}, ${meaningOf(y.text, scope)}`).join('; ')
+}
+
 /** An input in one line, as its author wrote it. */
 export function entryText(entry: Entry): string {
   if (entry.kind === 'scalar') return entry.written.text
@@ -40,6 +46,13 @@ export function entryTexts(entry: Entry): readonly Written[] {
   if (entry.kind === 'scalar') return [entry.written]
   if (entry.kind === 'list') return entry.items.flatMap(entryTexts)
   return entry.entries.flatMap(({ value }) => entryTexts(value))
+}
+
+/** A number or a formula, which is worked out; not a word or a list, by which the whole block is planned. */
+export function isWorkedOut(entry: Entry | undefined): boolean {
+  if (entry?.kind !== 'scalar') return false
+  const read = readFormula(entry.written.text)
+  return read.ok && (read.formula.tree.kind !== 'name' || read.formula.tree.name.includes('.'))
 }
 
 const figures = (value: number): string => String(Number(value.toPrecision(12)))

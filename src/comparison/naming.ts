@@ -3,6 +3,7 @@ import type { Plan, PlannedLine } from '../evaluation/plan-types.ts'
 import { checkId } from './edit.ts'
 import { meaningOf } from './meaning.ts'
 import { oldKey, type Renames } from './renames.ts'
+import { type RowMatches, rowIndex, rowKeys } from './row-names.ts'
 
 /** Identities that both notebooks share: keys in the old names, and lines by what they give, or by what they say. */
 export interface Naming {
@@ -13,8 +14,13 @@ export interface Naming {
 }
 
 /** `checks` are the author's checks that were changed: the new identity to the old one. */
-export function namingOf(plan: Plan, about: { renames: Renames; checks: ReadonlyMap<string, string> }): Naming {
-  const { renames, checks } = about
+export function namingOf(
+  plan: Plan,
+  about: { renames: Renames; rows: RowMatches; checks: ReadonlyMap<string, string> },
+): Naming {
+  const { renames, rows, checks } = about
+  const moved = rowKeys(plan, rows, block => oldKey(renames, block))
+  const shared = (key: string): string => moved.get(key) ?? oldKey(renames, key)
   const ids = new Map<PlannedLine, string>()
   const blocks = new Map<PlannedLine, string>()
   const repeats = new Map<string, number>()
@@ -27,7 +33,7 @@ export function namingOf(plan: Plan, about: { renames: Renames; checks: Readonly
         const id = checkId(old, meaningOf(line.formula.text, { block: name, renames }))
         return checks.get(id) ?? id
       }
-      return `line ${oldKey(renames, `${name}.${nameIn(line, order)}`)}`
+      return `line ${shared(`${name}.${nameIn(line, { order, block: name, rows })}`)}`
     }
     const add = (lines: readonly PlannedLine[], role: string): void => {
       let branches = 0
@@ -49,12 +55,12 @@ export function namingOf(plan: Plan, about: { renames: Renames; checks: Readonly
     if (found === undefined) throw new Error('a line stands in a block')
     return found
   }
-  return { key: key => oldKey(renames, key), lineId: line => find(ids, line), blockOf: line => find(blocks, line) }
+  return { key: shared, lineId: line => find(ids, line), blockOf: line => find(blocks, line) }
 }
 
 /** What a line is called within its block; a row's check or branch with the row's number. */
-function nameIn(line: PlannedLine, order: number): string {
-  const row = line.row ? `_${line.row.index + 1}` : ''
+function nameIn(line: PlannedLine, { order, block, rows }: { order: number; block: string; rows: RowMatches }): string {
+  const row = line.row ? `_${rowIndex(rows, block, line.row)}` : ''
   switch (line.kind) {
     case 'formula':
     case 'look':

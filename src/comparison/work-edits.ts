@@ -1,6 +1,6 @@
 import type { Block, Statement, WorkBlock } from '../notebook/types.ts'
 import { checkId, type Differences, type Edit, inBlock, reordered, statementTexts, usesOf } from './edit.ts'
-import { statementMeaning } from './match-blocks.ts'
+import { statementMeaning } from './meaning.ts'
 import { stepBetween } from './number-step.ts'
 import { noRenames } from './renames.ts'
 import type { FieldChange } from './types.ts'

@@ -145,6 +145,39 @@ describe('changes: renamed', () => {
     expect(recheck.differ.every(({ kind }) => kind === 'restated')).toBe(true)
   })
 
+  it('an assumption that has another value as well, known by what uses it', () => {
+    const sheet = (name: string, value: string, basis: string) =>
+      fence('assume site', `${name}: { value: ${value}, basis: ${basis} }\nspan: 3 m`) +
+      fence('work strip', `M = site.${name} * site.span^2 / 8\nM <= 40 kN`)
+    const compared = compareTexts(sheet('load', '20 kN/m^2', 'soil'), sheet('surcharge', '30 kN/m^2', 'wet soil'))
+    expect(compared.changes).toMatchObject([
+      {
+        action: 'changed',
+        key: 'site.surcharge',
+        old: '20 kN/m^2',
+        now: '30 kN/m^2',
+        fields: [
+          { field: 'name', old: 'load', now: 'surcharge' },
+          { field: 'basis', old: 'soil', now: 'wet soil' },
+        ],
+      },
+    ])
+    expect(compared.checks[0]?.moved?.parts).toHaveLength(1)
+    expect(compared.recheck.unexplained).toEqual([])
+  })
+
+  it('one that went and one that came and is used otherwise are two', () => {
+    const old =
+      fence('assume site', 'load: 20 kN/m^2\nspan: 3 m') + fence('work strip', 'M = site.load * site.span^2 / 8')
+    const now =
+      fence('assume site', 'other: 30 kN/m^2\nspan: 3 m') + fence('work strip', 'M = site.other * site.span^2 / 10')
+    expect(compareTexts(old, now).changes.map(({ key, action }) => [key, action])).toEqual([
+      ['site.other', 'added'],
+      ['site.load', 'removed'],
+      ['strip.M', 'changed'],
+    ])
+  })
+
   it('a block with other content is another block', () => {
     const { changes } = compareTexts(fence('work a', 'x = 1 m\ny = 2 * x'), fence('work b', 'u = 4 kPa\nv = 3 * u'))
     expect(changes.map(({ action, key }) => `${action} ${key}`)).toEqual(['added b', 'removed a'])

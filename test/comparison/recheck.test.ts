@@ -68,6 +68,21 @@ const mutations: readonly Mutation[] = [
       '  - { layer: screed, material: concrete, thickness: 60 mm }\nrequired_factor: 500',
     ),
   },
+  {
+    says: 'row put in between',
+    do: put(
+      '  - { layer: roof slab, thickness: 350 mm, unit_weight',
+      '  - { layer: membrane, thickness: 10 mm, unit_weight: 12 kN/m^3 }\n  - { layer: roof slab, thickness: 350 mm, unit_weight',
+    ),
+  },
+  {
+    says: 'row put in before others',
+    do: put(
+      '  - { layer: sandy',
+      '  - { layer: topsoil, thickness: 0.3 m, gamma: 16 kN/m^3, phi: 28 deg }\n  - { layer: sandy',
+    ),
+  },
+  { says: 'row taken out', do: put(/ {2}- \{ layer: fill, [^\n]*\n/, '') },
   { says: 'input out of range', do: put('swell: 0.25', 'swell: 25') },
   { says: 'formula', do: put('k = site.wall / 6 ', 'k = site.wall / 5 ') },
   { says: 'remark', do: put('# from the wall', '# of the wall, from soil and water') },

@@ -34,7 +34,7 @@ export function typesetLines({ workings }: RunText, renamed: Readonly<Record<str
       return {
         number: line.number,
         block: renamed[block.name] ?? block.name,
-        html: inOld(JSON.stringify(line.row ?? null) + plain),
+        html: inOld(JSON.stringify(line.row ? [line.row.index, line.row.label] : null) + plain),
       }
     }),
   )
