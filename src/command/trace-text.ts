@@ -14,6 +14,9 @@ const heads: Readonly<Record<Way, { readonly some: string; readonly none: string
   up: { some: 'Used by', none: 'Nothing uses it.', on: 'what uses it' },
 }
 
+/** A word is given to a block as a whole: no line refers to it, and yet it may decide which lines there are. */
+const wordUnused = 'No step refers to it; a word may choose which steps its block has.'
+
 /** A trace as trees in plain text: what is met again is shown once and referred to after. */
 export function traceText({ notebook, workings }: Evaluated, traced: Traced): string {
   const shorts = new Map(workings.references.map(({ key, short }) => [key, short]))
@@ -34,7 +37,8 @@ function partHead({ graph, root, to }: Traced, { way }: TracePart): string {
   const node = graph.get(root)
   const goal = to === undefined ? undefined : graph.get(to)
   if (goal) return `${way === 'down' ? 'Rests on' : 'Is used by'} ${titleOf(goal)}, by these paths`
-  return node && linksOf(node, way).length > 0 ? heads[way].some : heads[way].none
+  if (node && linksOf(node, way).length > 0) return heads[way].some
+  return way === 'up' && node?.kind === 'given' && typeof node.value === 'string' ? wordUnused : heads[way].none
 }
 
 /** What a checker looks for in a long tree: the assumptions at its foot, or the checks at its head. */

@@ -2,7 +2,8 @@ import { findTraced } from '../evaluation/find-traced.ts'
 import { traceGraph } from '../evaluation/trace-graph.ts'
 import type { TraceGraph } from '../evaluation/trace-types.ts'
 import { between, reachOf, type Way } from '../evaluation/trace-walk.ts'
-import { evaluateFile } from './evaluated.ts'
+import { countOf } from './count-of.ts'
+import { type Evaluated, evaluateFile } from './evaluated.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { sayDiagnostics } from './say-diagnostics.ts'
 import { Stopped } from './stopped.ts'
@@ -23,13 +24,19 @@ export async function trace(
   const say = (): void => sayDiagnostics(terminal, evaluated.notebook, evaluated.diagnostics)
   const graph = traceGraph(evaluated.results, evaluated.workings)
   const idOf = (name: string): string => {
-    const found = findTraced(graph, evaluated.results.plan, name)
+    const found = findTraced(graph, { plan: evaluated.results.plan, workings: evaluated.workings }, name)
     if (found.ok) return found.id
     if (found.stopped) say()
-    throw new Stopped(found.stopped ? exitStatus.notebook : exitStatus.called, found.says, found.help)
+    throw new Stopped(
+      found.stopped ? exitStatus.notebook : exitStatus.called,
+      found.says,
+      found.stopped ? found.help : helpOf(found.help, evaluated),
+    )
   }
   const root = idOf(asked.name)
   const to = options.to === undefined ? undefined : idOf(options.to)
+  if (to === root)
+    throw new Stopped(exitStatus.called, `\`${options.to}\` is what is traced`, 'Name another value with `--to`')
   say()
   const parts = partsOf(graph, { root, to }, options)
   const about = { graph, root, parts, ...(to === undefined ? {} : { to }) }
@@ -39,6 +46,12 @@ export async function trace(
       : traceText(evaluated, about),
   )
   return evaluated.status
+}
+
+/** What was lost to an error may have had the name. */
+function helpOf(help: string, { diagnostics, status }: Evaluated): string {
+  if (status !== exitStatus.notebook) return help
+  return `${help}\nThe notebook has ${countOf(diagnostics).errors}, which may be why: \`undercroft check\` shows them`
 }
 
 /** Between two values there is one part, or none; otherwise one for each way that is wanted. */

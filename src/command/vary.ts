@@ -59,7 +59,7 @@ function measuresOf({ results }: Evaluated, { on }: VaryOptions): readonly Measu
     if (measure) return measure
     throw called(
       `No value and no check with a ratio is called \`${name}\``,
-      'Name a value, `roof.M_x`, or the number of a check, `4.11`',
+      'Name a value, `roof.M_x`, or a check, `4.11`',
     )
   })
 }

@@ -26,8 +26,16 @@ export function measureOf(results: Results, name: string): Measure | undefined {
     return { name, says, unit, checks: [], read: slots => slots[slot] ?? Number.NaN }
   }
   const { lines } = numberLines(results)
-  const check = firstLines(plan).find(line => line.kind === 'check' && lines.get(line)?.number === name)
+  const check = firstLines(plan).find(
+    line => line.kind === 'check' && (lines.get(line)?.number === name || nameIn(plan, line) === name),
+  )
   return check?.kind === 'check' ? { name, says: check.says, ...ratioIn([check]) } : undefined
+}
+
+/** A module's check as the checking record calls it: `steel.area`. */
+function nameIn({ blocks, notebook }: Plan, check: PlannedCheck): string | undefined {
+  const index = blocks.findIndex(block => block?.kind === 'calc' && block.lines.includes(check))
+  return index < 0 ? undefined : `${notebook.blocks[index]?.name.text}.${check.name}`
 }
 
 /** The measure in a run; NaN where it, or one of the checks it is the largest ratio of, is lost. */

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, it } from 'vitest'
 import { textWidth } from '../../src/diagnostic/text-width.ts'
-import { failing, faulty, folderWith, sound } from './notebooks.ts'
+import { deep, failing, faulty, folderWith, sound } from './notebooks.ts'
 import { undercroft } from './run-undercroft.ts'
 
 const schema = JSON.parse(readFileSync('docs/trace.schema.json', 'utf8'))
@@ -102,6 +102,24 @@ Used by
     const { status, stdout, stderr } = await undercroft(['trace', 'roof.md', 'strip.N'], { cwd })
     expect([status, stdout, stderr]).toEqual([2, '', 'No value is called `strip.N`\nDid you mean `strip.M`?\n'])
     expect((await undercroft(['trace', 'roof.md', 'strip.M', '--to', 'site.spam'], { cwd })).status).toBe(2)
+  })
+
+  it('knows a check by the name that the record has for it, and refuses both ends alike', async () => {
+    const cwd = folderWith({ 'roof.md': sound, 'shield.md': deep, 'broken.md': sound.replace('span: {', 'span {') })
+    const check = await undercroft(['trace', 'shield.md', 'shield.protection', '--down'], { cwd })
+    expect([check.status, check.stdout]).toEqual([0, expect.stringMatching(/^1\.\d+ check: satisfied/)])
+    const listed = JSON.parse((await undercroft(['tick', 'roof.md', '--format', 'json'], { cwd })).stdout)
+    const { step } = listed.steps.at(-1)
+    expect((await undercroft(['trace', 'roof.md', `strip.${step}`], { cwd })).status).toBe(0)
+    const same = await undercroft(['trace', 'roof.md', 'strip.M', '--to', 'strip.M'], { cwd })
+    expect([same.status, same.stderr]).toEqual([2, '`strip.M` is what is traced\nName another value with `--to`\n'])
+    const broken = await undercroft(['trace', 'broken.md', 'wall.N'], { cwd })
+    expect([broken.status, broken.stderr]).toEqual([
+      2,
+      expect.stringMatching(/^No value is called `wall\.N`\n.*\nThe notebook has \d errors?, which may be why/),
+    ])
+    const word = await undercroft(['trace', 'shield.md', 'shield.material_1', '--up'], { cwd })
+    expect([word.status, word.stdout.includes('Nothing uses it')]).toEqual([0, false])
   })
 
   it('ends with 1 where an error of the notebook stopped the value, and shows the error', async () => {

@@ -1,7 +1,7 @@
 import { linkSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { failing, faulty, folderWith, sound } from './notebooks.ts'
+import { deep, failing, faulty, folderWith, sound } from './notebooks.ts'
 import { undercroft } from './run-undercroft.ts'
 
 describe('vary', () => {
@@ -122,6 +122,15 @@ describe('vary with ranges, sweeps and samples', () => {
     expect(check.high).toBeGreaterThan(share)
     expect(check).toMatchObject({ number: '1.02', asked: 20000 })
     expect(data).toMatchObject({ seed: 1, spread: 'uniform', latin: false, refused: 0 })
+  })
+
+  it('--on takes a check by the name that the record has for it', async () => {
+    const cwd = folderWith({ 'deep.md': deep })
+    const { status, stdout } = await undercroft(['vary', 'deep.md', '--on', 'shield.protection'], { cwd })
+    expect([status, stdout]).toEqual([
+      0,
+      expect.stringMatching(/^shield\.protection, the protection factor is as required: \d/),
+    ])
   })
 
   it('--svg never writes over the notebook or its checking record', async () => {

@@ -13,7 +13,7 @@ function traced(body: string) {
     if (!found) throw new Error(`no \`${id}\` among ${[...graph.keys()].join(', ')}`)
     return found
   }
-  return { ...ran, graph, node, find: (name: string) => findTraced(graph, ran.plan, name) }
+  return { ...ran, graph, node, find: (name: string) => findTraced(graph, ran, name) }
 }
 
 const body =
