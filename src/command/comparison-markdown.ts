@@ -1,25 +1,19 @@
-import type { Change, CheckMove, Comparison } from '../comparison/types.ts'
+import type { Change } from '../comparison/change-types.ts'
+import type { CheckMove, Comparison } from '../comparison/types.ts'
+import { ratioText, standingOf, verdictText } from './check-words.ts'
 import {
-  byBlock,
   type ComparedAbout,
   changeName,
   changeText,
-  movedBy,
-  type Names,
-  namesOf,
-  plainLine,
-  ranges,
-  ratioEnds,
-  ratioText,
   restatedText,
-  resultEnds,
   shareText,
-  standingOf,
   stepText,
   valueText,
-  verdictText,
 } from './comparison-words.ts'
 import { plural } from './count-of.ts'
+import { byBlock, ranges } from './line-numbers.ts'
+import { escaped, folded, table } from './markdown-parts.ts'
+import { movedBy, type Names, namesOf, ratioEnds, resultEnds } from './moved-by-words.ts'
 
 /** The comparison as Markdown, to be put under a request for review. */
 export function comparisonMarkdown(comparison: Comparison, about: ComparedAbout): string {
@@ -39,18 +33,8 @@ export function comparisonMarkdown(comparison: Comparison, about: ComparedAbout)
   return parts.filter(Boolean).join('\n\n')
 }
 
-/** What could be taken for markup; an underscore within a word and a colon before a blank cannot. */
-const markup = /[\\`*[\]<>|&#~$]|(?<![\p{L}\p{N}])_|_(?![\p{L}\p{N}])|:(?=\S)/gu
-
-const escaped = (text: string): string => plainLine(text).replaceAll(markup, '\\$&')
-
 const sideText = ({ label, revision }: ComparedAbout['old']): string =>
   `${escaped(label)}${revision ? ` (revision ${escaped(revision)})` : ''}`
-
-function table(heads: readonly string[], rows: readonly (readonly string[])[]): string {
-  const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`
-  return [line(heads), line(heads.map(() => '---')), ...rows.map(line)].join('\n')
-}
 
 function summaryOf({ changes, checks, recheck, errors }: Comparison): string {
   const worse = checks.filter(isWorse)
@@ -122,9 +106,6 @@ function resultsOf({ results, below, threshold }: Comparison, names: Names): str
   const head = `${plural(results.length, 'result')} moved by ${percent} percent or more${below > 0 ? `, ${below} by less` : ''}`
   return folded(head, rows.length > 0 ? table(['step', 'value', 'old', 'new', 'by', 'moved by'], rows) : '')
 }
-
-const folded = (head: string, body: string): string =>
-  `<details><summary>${head}</summary>\n\n${body ? `${body}\n\n` : ''}</details>`
 
 function recheckOf({ recheck, changes }: Comparison, names: Names): string {
   const { lines, differ, same, cannot, unexplained } = recheck

@@ -1,11 +1,10 @@
-import { basename } from 'node:path'
 import { readPdf } from '../sheets/pdf/index.ts'
 import { evaluateBytes } from './evaluated.ts'
-import { exitStatus } from './exit-status.ts'
-import { type KeptRecord, keptOf, recordPath } from './kept-record.ts'
+import { type KeptRecord, keptOf } from './kept-record.ts'
 import type { IssueFacts } from './package-attachments.ts'
+import { noPackage, parsed, partsOf } from './package-parts.ts'
+import { readHtml } from './read-html.ts'
 import type { OldSide } from './since-revision.ts'
-import { Stopped } from './stopped.ts'
 
 /** An issued package taken apart. */
 export interface ReadPackage {
@@ -60,45 +59,6 @@ const oldOf = (bytes: Uint8Array, label: string, says: unknown): OldSide => ({
   says: Array.isArray(says) ? says.map(String) : [],
 })
 
-type File = readonly [name: string, bytes: Uint8Array]
-
-/** The attached files by what they are. The results say what the notebook is called; other files are called after it. */
-function partsOf(path: string, attachments: ReadonlyMap<string, Uint8Array>) {
-  const file = (name: string): File | undefined => {
-    const bytes = attachments.get(name)
-    return bytes && [name, bytes]
-  }
-  const [results, issued] = [file('results.json'), file('issue.json')]
-  const name = results && notebookIn(Buffer.from(results[1]).toString('utf8'))
-  const source = (name === undefined ? undefined : file(name)) ?? [...attachments].find(([each]) => isOther(each))
-  const missing = [
-    ...(source ? [] : ['its notebook']),
-    ...(results ? [] : ['its results']),
-    ...(issued ? [] : ['how it was issued']),
-  ]
-  if (!source || !results || !issued) throw noPackage(path, `it does not carry ${missing.join(', nor ')}`)
-  const older = file(`since-${source[0]}`)
-  const record = file(basename(recordPath(source[0])))
-  return { results: results[1], issued: issued[1], source, older, record }
-}
-
-/** A file that is neither data of ours nor called after another. */
-const isOther = (name: string): boolean => !/^(?:results|issue)\.json$|\.checked\.yaml$|^since-/.test(name)
-
-/** The name of the notebook in the results' own words; nothing where they cannot be read. */
-function notebookIn(results: string): string | undefined {
-  const { notebook } = parsed(results)
-  const { path } = Object(notebook) as { readonly path?: unknown }
-  return typeof path === 'string' ? path : undefined
-}
-
-const noPackage = (path: string, why: string): Stopped =>
-  new Stopped(
-    exitStatus.called,
-    `\`${path}\` is no package that can be proved: ${why}`,
-    'Name a PDF or HTML file that `undercroft issue` wrote',
-  )
-
 function factsOf(path: string, text: string): IssueFacts {
   const facts = parsed(text)
   const { format, command, tool, paper, draft, date } = facts
@@ -108,34 +68,3 @@ function factsOf(path: string, text: string): IssueFacts {
     throw noPackage(path, 'how it was issued cannot be read')
   return facts as unknown as IssueFacts
 }
-
-function parsed(text: string): Record<string, unknown> {
-  try {
-    return Object(JSON.parse(text)) as Record<string, unknown>
-  } catch {
-    return {}
-  }
-}
-
-/** Text and attachments of the HTML, read from its characters: attachments are links that hold their file. */
-function readHtml(html: string): Pick<ReadPackage, 'pages'> & { attachments: ReadonlyMap<string, Uint8Array> } {
-  const links = html.matchAll(
-    /<a class="attachment" href="data:[\w/+.-]+;base64,([A-Za-z0-9+/=]*)" download="([^"]*)">/g,
-  )
-  const attachments = new Map(
-    [...links].map(([, data = '', name = '']) => [unescaped(name), Buffer.from(data, 'base64')]),
-  )
-  return { attachments, pages: [htmlText(html)] }
-}
-
-/** As our HTML writes characters that would end an attribute. */
-const unescaped = (text: string): string =>
-  text.replace(/&#x([0-9A-Fa-f]+);/g, (_, code: string) => String.fromCodePoint(Number.parseInt(code, 16)))
-
-/** The pieces of text of an HTML file, whatever stands in its tags left aside. */
-export const htmlText = (html: string): readonly string[] =>
-  html
-    .replace(/<style>[\s\S]*?<\/style>/g, '')
-    .split(/<[^>]*>/)
-    .map(piece => piece.trim())
-    .filter(piece => piece !== '')

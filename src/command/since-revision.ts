@@ -1,24 +1,16 @@
 import { compareNotebooks } from '../comparison/compare.ts'
 import type { CheckMove, Comparison } from '../comparison/types.ts'
-import type { AssumptionRow, BlockWorking, GivenRow, Workings } from '../evaluation/workings.ts'
+import type { Workings } from '../evaluation/workings.ts'
 import { catalogue } from '../modules/catalogue.ts'
 import type { Since } from '../sheets/since.ts'
-import {
-  byBlock,
-  changeName,
-  changeText,
-  doubtTurn,
-  movedBy,
-  namesOf,
-  plainLine,
-  ranges,
-  ratioEnds,
-  ratioText,
-  stepText,
-} from './comparison-words.ts'
+import { doubtTurn, ratioText } from './check-words.ts'
+import { changeName, changeText, plainLine, stepText } from './comparison-words.ts'
 import { countOf } from './count-of.ts'
 import type { Evaluated } from './evaluated.ts'
 import { exitStatus } from './exit-status.ts'
+import { byBlock, ranges } from './line-numbers.ts'
+import { movedBy, namesOf, ratioEnds } from './moved-by-words.ts'
+import { assumptionsOf, changedRows } from './since-rows.ts'
 
 /** The older notebook that a package is set against. */
 export interface OldSide {
@@ -111,30 +103,3 @@ function recheckOf({ recheck }: Comparison): Pick<Since, 'recheck' | 'lines'> {
 
 const changedLines = ({ recheck }: Comparison): string[] =>
   recheck.differ.flatMap(({ kind, id }) => (kind === 'removed' ? [] : [id]))
-
-/** Rows of assumptions and of what blocks are given that do not say what they said under the same name. */
-function changedRows(old: Workings, now: Workings): string[] {
-  const before = new Map(rowsOf(old).map(({ key, said }) => [key, said]))
-  return rowsOf(now).flatMap(({ key, said, id }) => (before.get(key) === said ? [] : [id]))
-}
-
-const assumptionsOf = ({ blocks }: Workings): readonly AssumptionRow[] =>
-  blocks.flatMap(block => (block.kind === 'assume' ? block.rows : []))
-
-const rowsOf = (workings: Workings): { key: string; id: string; said: string }[] =>
-  workings.blocks.flatMap(block =>
-    [...rowsIn(block)].map(row => ({ key: `${block.name}.${row.name}`, id: row.id, said: saidBy(row) })),
-  )
-
-function rowsIn(block: BlockWorking): readonly (AssumptionRow | GivenRow)[] {
-  if (block.kind === 'assume') return block.rows
-  return block.kind === 'calc' ? block.given : []
-}
-
-/** Everything a reader sees of the row but numbers of other lines, which move when lines are put in. */
-function saidBy(row: AssumptionRow | GivenRow): string {
-  const value = typeof row.value === 'string' ? row.value : [row.value.digits, row.value.unit.text]
-  if (!('basis' in row)) return JSON.stringify([row.symbol, value])
-  const { symbol, basis, status, closes, range, evidence } = row
-  return JSON.stringify([symbol, value, basis, status, closes, evidence, range?.from.digits, range?.to.digits])
-}

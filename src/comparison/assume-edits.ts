@@ -1,9 +1,9 @@
 import type { AssumeBlock, Assumption, Block } from '../notebook/types.ts'
+import { fieldsOf } from './assume-fields.ts'
 import { type Differences, type Edit, inBlock, reordered } from './edit.ts'
 import { meaningOf } from './meaning.ts'
 import { numberIn, stepBetween } from './number-step.ts'
 import { noRenames } from './renames.ts'
-import type { FieldChange } from './types.ts'
 
 /** What differs between two registers of one name; `shown` gives a key as the new notebook has it. */
 export function assumeEdits(old: AssumeBlock, now: AssumeBlock, shown: (key: string) => string): Differences {
@@ -111,31 +111,4 @@ function removed(old: Assumption, { block, key }: About): Edit {
     uses: [],
     enters: [key],
   }
-}
-
-const fields: readonly { readonly field: string; readonly of: (assumption: Assumption) => string }[] = [
-  { field: 'basis', of: each => each.basis?.text ?? '' },
-  { field: 'status', of: each => each.status },
-  { field: 'closes', of: each => each.closes?.text ?? '' },
-  { field: 'range', of: ({ range }) => (range ? `${range.from.text} to ${range.to.text}` : '') },
-  { field: 'measured', of: each => each.measured?.text ?? '' },
-  { field: 'evidence', of: each => each.evidence?.text ?? '' },
-  { field: 'symbol', of: each => each.symbol?.text ?? '' },
-]
-
-/** What else is said of an assumption and is said otherwise now. The same range in another unit is no change. */
-function fieldsOf(old: Assumption | undefined, now: Assumption | undefined): FieldChange[] {
-  return fields.flatMap(({ field, of }) => {
-    const [a, b] = [old ? of(old) : '', now ? of(now) : '']
-    if (field === 'status' && !(old && now)) return []
-    return a === b || sameSpan(a, b) ? [] : [{ field, old: a, now: b }]
-  })
-}
-
-const sameSpan = (a: string, b: string): boolean => {
-  const [x, y] = [a, b].map(text => text.split(' to ').map(numberIn))
-  if (!x || !y || x.length !== y.length) return false
-  return x.every(
-    (each, index) => each !== undefined && each.si === y[index]?.si && each.dimension === y[index]?.dimension,
-  )
 }

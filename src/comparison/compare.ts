@@ -1,10 +1,8 @@
 import { linesOf } from '../evaluation/block-lines.ts'
 import type { PlannedLine } from '../evaluation/plan-types.ts'
 import type { Module } from '../modules/module.ts'
-import type { Block } from '../notebook/types.ts'
 import { putIn } from './attribute.ts'
 import { blockEdits } from './block-edits.ts'
-import { blockInOldNames } from './block-in-old-names.ts'
 import { checkMoves } from './check-moves.ts'
 import type { Edit } from './edit.ts'
 import { graphOf } from './graph.ts'
@@ -12,13 +10,14 @@ import { matchBlocks } from './match-blocks.ts'
 import { type Naming, namingOf } from './naming.ts'
 import { numbersOf } from './numbers-of.ts'
 import { printedLines } from './printed-lines.ts'
-import { layoutDifferences, noticeEdits, paragraphDifferences } from './prose-differences.ts'
+import { noticeEdits } from './prose-differences.ts'
 import { type IdentifiedEdit, joinGraphs, type Proven, reachedBy, recheck } from './recheck.ts'
-import { noRenames, type Renames } from './renames.ts'
+import { noRenames } from './renames.ts'
+import { restatedOf } from './restated.ts'
 import { resultMoves } from './result-moves.ts'
 import { keptRows, movedRows, noRows } from './row-names.ts'
 import { titleEdits } from './title-edits.ts'
-import type { Comparison, Evaluation, Restated } from './types.ts'
+import type { Comparison, Evaluation } from './types.ts'
 import { verdictMoves } from './verdicts.ts'
 
 export interface CompareOptions {
@@ -86,10 +85,6 @@ const sideOf = ({ results: { plan, slots } }: Evaluation, naming: Naming, { line
   key: naming.key,
 })
 
-/** False for a block that refers to something by its new name. */
-const isAsWritten = (block: Block, renames: Renames): boolean =>
-  JSON.stringify({ ...blockInOldNames(block, renames), name: block.name }) === JSON.stringify(block)
-
 const identified = (edits: readonly Edit[]): IdentifiedEdit[] =>
   edits.map((edit, index) => ({ ...edit, id: `c${index + 1}` }))
 
@@ -113,26 +108,3 @@ function provenOf(evaluation: Evaluation, naming: Naming): Proven {
 
 const isReached = ({ guards }: PlannedLine, slots: Float64Array): string =>
   guards.every(guard => slots[guard] === 1) ? '1' : '0'
-
-function restatedOf(
-  notebooks: { readonly old: Evaluation['notebook']; readonly now: Evaluation['notebook'] },
-  about: {
-    readonly blocks: ReturnType<typeof blockEdits>
-    readonly matched: ReturnType<typeof matchBlocks>
-    readonly edits: readonly Edit[]
-  },
-): Restated {
-  const { blocks, matched, edits } = about
-  const touched = new Set([...edits.map(({ change }) => change.key), ...blocks.written].map(key => key.split('.')[0]))
-  const pairs = matched.pairs.flatMap(({ old, now }) =>
-    old && now && !touched.has(now.name.text) && isAsWritten(now, matched.renames)
-      ? [{ old: old.name.text, now: now.name.text }]
-      : [],
-  )
-  return {
-    written: blocks.written,
-    order: blocks.order,
-    layout: layoutDifferences(pairs, notebooks),
-    paragraphs: paragraphDifferences(notebooks.old, notebooks.now),
-  }
-}

@@ -1,7 +1,7 @@
 import { readFormula } from '../formula/read-formula.ts'
 import type { Block, Statement, Written } from '../notebook/types.ts'
+import type { Change } from './change-types.ts'
 import { fullKey } from './renames.ts'
-import type { Change } from './types.ts'
 
 /** A change as it can be put into the old notebook by itself. Keys here are those of the old notebook. */
 export interface Edit {

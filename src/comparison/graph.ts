@@ -1,10 +1,9 @@
 import { linesOf } from '../evaluation/block-lines.ts'
-import type { Entity, Operands, Plan, PlannedCalc, PlannedLine, Points } from '../evaluation/plan-types.ts'
+import type { Entity, Plan, PlannedCalc, PlannedLine, Points } from '../evaluation/plan-types.ts'
 import { usedBy } from '../evaluation/used-by.ts'
-import { nodeText } from '../formula/formula-text.ts'
 import { restOf } from './edit.ts'
+import { lineplan, operandsOf } from './line-plan.ts'
 import type { Naming } from './naming.ts'
-import { withNames } from './renames.ts'
 
 /** A value, a word, a table or a line: how it is planned, and what it uses. */
 interface GraphNode {
@@ -97,52 +96,8 @@ function givesOf(line: PlannedLine): readonly Entity[] {
   return line.kind === 'solve' ? line.gives.map(({ entity }) => entity) : []
 }
 
-const operandsOf = (line: PlannedLine): Operands | undefined =>
-  line.kind === 'formula' || line.kind === 'check'
-    ? line.operands
-    : line.kind === 'branch'
-      ? line.test?.operands
-      : undefined
-
 const pointsIn = (line: PlannedLine): readonly Points[] =>
   [...(operandsOf(line)?.values() ?? [])].flatMap(found => ('kind' in found && found.kind === 'points' ? [found] : []))
 
 const pointsText = ({ typed, remark }: Points): string =>
   JSON.stringify([typed.map(({ x, y }) => [x.digits, x.unit.text, y.digits, y.unit.text]), remark])
-
-/** How a line is planned, as a text: its formula over shared keys, table, method, words, remark and reference. */
-function lineplan({ naming }: Build, line: PlannedLine): string {
-  const head = [line.kind, line.says, line.source?.key, line.source?.at, line.row]
-  const formula = (of: Extract<PlannedLine, { kind: 'formula' }>['formula'], operands: Operands): string => {
-    const key = (name: string): string => {
-      const found = operands.get(name)
-      if (!found) return name
-      return 'kind' in found ? naming.key(found.key) : found.map(each => naming.key(each.key)).join(' ')
-    }
-    return `${nodeText(withNames(of.tree, key))} to ${of.to?.text ?? ''}`
-  }
-  const tail = (): unknown[] => {
-    switch (line.kind) {
-      case 'formula':
-        return [formula(line.formula, line.operands)]
-      case 'check':
-        return [formula(line.formula, line.operands), line.sides?.unit.text, line.sides?.demandLeft]
-      case 'look': {
-        const axis = (key: number | Entity | undefined) => (typeof key === 'object' ? naming.key(key.key) : key)
-        return [line.table.title, axis(line.rowKey), axis(line.columnKey), line.tableUnit.text]
-      }
-      case 'branch':
-        return [line.chosen, line.test && formula(line.test.formula, line.test.operands)]
-      case 'solve': {
-        const taken = (value: string | Entity | readonly Entity[]) =>
-          typeof value === 'string'
-            ? value
-            : 'kind' in value
-              ? naming.key(value.key)
-              : value.map(each => naming.key(each.key))
-        return [line.step.method.title, line.takes.map(({ name, value }) => [name, taken(value)])]
-      }
-    }
-  }
-  return JSON.stringify([...head, ...tail()])
-}

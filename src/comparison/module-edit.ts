@@ -1,7 +1,7 @@
 import type { CalcBlock } from '../notebook/types.ts'
+import type { FieldChange } from './change-types.ts'
 import { type Edit, inBlock, restOf, usesOf } from './edit.ts'
 import { entryText, entryTexts } from './meaning.ts'
-import type { FieldChange } from './types.ts'
 
 /** A block that is worked by another module: one change, whatever its inputs are. */
 export function moduleEdit(old: CalcBlock, now: CalcBlock, key: string): Edit {

@@ -2,7 +2,7 @@ import { literalOf } from '../evaluation/literal.ts'
 import { readFormula } from '../formula/read-formula.ts'
 import { digitsOf } from '../quantity/number-print.ts'
 import { inUnit } from '../quantity/to-unit.ts'
-import type { Step } from './types.ts'
+import type { Step } from './change-types.ts'
 
 /** A number or quantity as typed, if the text is one. */
 export function numberIn(text: string) {

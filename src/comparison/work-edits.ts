@@ -1,16 +1,10 @@
 import type { Block, Statement, WorkBlock } from '../notebook/types.ts'
+import type { FieldChange } from './change-types.ts'
 import { checkId, type Differences, type Edit, inBlock, reordered, statementTexts, usesOf } from './edit.ts'
-import { statementMeaning } from './meaning.ts'
 import { stepBetween } from './number-step.ts'
-import { noRenames } from './renames.ts'
-import type { FieldChange } from './types.ts'
+import { checkPairs, meaning, namedPairs, type Paired, rawText } from './pair-statements.ts'
 
 type Shown = (key: string) => string
-
-interface Paired {
-  readonly a?: Statement
-  readonly b?: Statement
-}
 
 /** What differs between two work blocks of one name. Steps and tables are known by name, checks by what they say. */
 export function workEdits(old: WorkBlock, now: WorkBlock, shown: Shown): Differences {
@@ -30,47 +24,6 @@ export function workEdits(old: WorkBlock, now: WorkBlock, shown: Shown): Differe
   const names = (of: WorkBlock): string[] => of.statements.map(each => (each.kind === 'check' ? '' : each.name.text))
   const order = reordered(names(old).filter(Boolean), names(now).filter(Boolean))
   return { edits, written, order, checks }
-}
-
-const meaning = (statement: Statement, block: string): string =>
-  statementMeaning(statement, { block, renames: noRenames })
-
-/** A line as written, without its name and remark. */
-export function rawText(statement: Statement): string {
-  if (statement.kind !== 'table') return statement.formula.text
-  return statement.points.map(([x, y]) => `${x.text}, ${y.text}`).join('; ')
-}
-
-function namedPairs(old: WorkBlock, now: WorkBlock): Paired[] {
-  const nameOf = (each: Statement): string | undefined => (each.kind === 'check' ? undefined : each.name.text)
-  const find = (of: WorkBlock, name: string | undefined): Statement | undefined =>
-    name === undefined ? undefined : of.statements.find(each => nameOf(each) === name)
-  const come = now.statements.filter(nameOf).map(b => {
-    const a = find(old, nameOf(b))
-    return a ? { a, b } : { b }
-  })
-  return [...come, ...old.statements.filter(a => nameOf(a) && !find(now, nameOf(a))).map(a => ({ a }))]
-}
-
-/** Checks that say the same; of the others those with the same remark, and those that are left where they are as many. */
-function checkPairs(old: WorkBlock, now: WorkBlock): Paired[] {
-  const block = old.name.text
-  const isCheck = (each: Statement): boolean => each.kind === 'check'
-  const pairs: Paired[] = []
-  const gone = old.statements.filter(isCheck)
-  let come = now.statements.filter(isCheck)
-  const take = (like: (a: Statement, b: Statement) => boolean): void => {
-    come = come.filter(b => {
-      const at = gone.findIndex(a => like(a, b))
-      const [a] = at < 0 ? [] : gone.splice(at, 1)
-      if (a) pairs.push({ a, b })
-      return !a
-    })
-  }
-  take((a, b) => meaning(a, block) === meaning(b, block))
-  take((a, b) => a.remark?.text === b.remark?.text && a.remark !== undefined)
-  if (gone.length === come.length) take(() => true)
-  return [...pairs, ...come.map(b => ({ b })), ...gone.map(a => ({ a }))]
 }
 
 function keyOf({ a, b }: Paired, block: string): string {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { pasteBlock } from '../../src/command/module-page.ts'
+import { pasteBlock } from '../../src/command/module-inputs.ts'
 import { plan } from '../../src/evaluation/plan.ts'
 import { catalogue } from '../../src/modules/catalogue.ts'
 import { readNotebook } from '../../src/notebook/read-notebook.ts'
