@@ -55,7 +55,7 @@ export interface Margins {
 }
 
 /** Places that are looked at each way before anything is followed closer; they lie closer near the value. Fewer where a numerical method is run again. */
-const places = { formulas: 48, solves: 24 }
+const places = { formulas: 48, solves: 12 }
 
 /**
  * For every numeric assumption, moved alone, the nearest value either way at which some check turns: stops being satisfied, or becomes
