@@ -67,7 +67,7 @@ function checkGlyphs(uses: readonly FontUse[], pageText: string): PrintFailure |
     character => !drawn.has(character) && !/\s/u.test(character),
   )
   return refused(
-    `${missing} characters are in none of the fonts${lost.length === 0 ? '' : `, perhaps ${quote(lost.join(''))}`}`,
+    `${missing === 1 ? '1 character is' : `${missing} characters are`} in none of the fonts${lost.length === 0 ? '' : `, perhaps ${quote(lost.join(''))}`}`,
     'Write these characters another way, or draw them; they would print as empty boxes',
   )
 }
