@@ -79,14 +79,4 @@ export function addNotebookCommands(program: Command, around: Surroundings, done
     .action(async (file: string, options: { out?: string }) =>
       done(await (await import('./text.ts')).text(around, file, options)),
     )
-
-  program
-    .command('modules')
-    .argument('[id]', 'one module')
-    .addOption(format(['text', 'json'], 'text'))
-    .description('the catalogue; or one module: question, inputs, limits, sources and a block to paste')
-    .addHelpText('after', '\nExample: undercroft modules two-way-slab')
-    .action(async (id: string | undefined, options: { format: 'text' | 'json' }) =>
-      done(await (await import('./modules.ts')).modules(terminal, id, options)),
-    )
 }

@@ -8,8 +8,9 @@ import type { TickOptions } from './tick-options.ts'
 import type { TraceOptions } from './trace-options.ts'
 import type { VaryOptions } from './vary-options.ts'
 
-/** Commands for the one who checks: where a value comes from, how far it can move, what changed, what was ticked, what was issued. */
+/** Commands for the one who checks: where a value comes from, how far it can move, what changed, what was ticked, what was issued; and the catalogue. */
 export function addReviewCommands(program: Command, around: Surroundings, done: Done): void {
+  const { terminal } = around
   program
     .command('trace')
     .argument('<file>', 'a notebook; - reads standard input')
@@ -60,6 +61,16 @@ export function addReviewCommands(program: Command, around: Surroundings, done: 
     .addHelpText('after', '\nExample: undercroft compare shelter/shelter.md shelter/shelter.md')
     .action(async (old: string, now: string, options: CompareOptions) =>
       done(await (await import('./compare.ts')).compare(around, { old, now }, options)),
+    )
+
+  program
+    .command('modules')
+    .argument('[id]', 'one module')
+    .addOption(format(['text', 'json'], 'text'))
+    .description('the catalogue; or one module: question, inputs, limits, sources and a block to paste')
+    .addHelpText('after', '\nExample: undercroft modules two-way-slab')
+    .action(async (id: string | undefined, options: { format: 'text' | 'json' }) =>
+      done(await (await import('./modules.ts')).modules(terminal, id, options)),
     )
 
   program

@@ -28,6 +28,7 @@ export function renamedValues(old: Notebook, now: Notebook, renames: Renames): R
     keep(onlyPairs(gone, come))
     if (pair.old.kind !== 'assume') continue
     const left = unmatched()
+    if (left.gone.length === 0 || left.come.length === 0) continue
     const used = (values: Told[], of: (name: string) => string): Told[] => values.map(([name]) => [name, of(name)])
     keep(
       onlyPairs(
