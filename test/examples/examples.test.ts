@@ -2,17 +2,19 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { type Evaluated, evaluateFile } from '../../src/command/evaluated.ts'
 import { expectPackage, provePackage } from '../../src/command/package-texts.ts'
 import type { CalcWorking, ComparisonLine } from '../../src/evaluation/workings.ts'
+import { catalogue } from '../../src/modules/catalogue.ts'
 import { type Assets, assets } from '../../src/sheets/assets.ts'
 
 const skerryPoint = 'examples/skerry-point/skerry-point.md'
 const marrowFlats = 'examples/marrow-flats/marrow-flats.md'
+const kelderLock = 'examples/kelder-lock/kelder-lock.md'
 const starter = 'templates/starter/shelter.md'
 
 let look: Assets
 const evaluated = new Map<string, Evaluated>()
 beforeAll(async () => {
   look = await assets('.')
-  for (const path of [skerryPoint, marrowFlats, starter]) evaluated.set(path, await evaluateFile(path))
+  for (const path of [skerryPoint, marrowFlats, kelderLock, starter]) evaluated.set(path, await evaluateFile(path))
 })
 
 function at(path: string): Evaluated {
@@ -46,7 +48,7 @@ function si(path: string, name: string): number {
   return results.slots[found.slot] as number
 }
 
-describe.each([skerryPoint, marrowFlats, starter])('%s', path => {
+describe.each([skerryPoint, marrowFlats, kelderLock, starter])('%s', path => {
   it('evaluates without errors, every block to its end', () => {
     expect(rulesOf(path, 'error')).toEqual([])
     const blocks = at(path).workings.blocks.map(({ name, complete }) => ({ name, complete }))
@@ -226,6 +228,53 @@ describe('marrow-flats: cast in place in a braced pit, in US units', () => {
   })
 })
 
+describe('kelder-lock: a new roof on an old chamber, by the European standards', () => {
+  it('is worked by the modules of EN 1992-1-1 and by EN 1997-1 for flotation', () => {
+    expect([...modulesOf(kelderLock)].sort()).toEqual([
+      'anchorage-en-1992',
+      'bar-choice-en-1992',
+      'crack-width-en-1992',
+      'flexure-en-1992',
+      'flotation',
+      'one-way-shear-en-1992',
+      'one-way-slab',
+      'roof-load',
+      'span-depth-en-1992',
+      'strength-age',
+    ])
+    expect(at(kelderLock).notebook.title).toMatchObject({ units: 'SI', paper: 'A4' })
+    expect(rulesOf(kelderLock, 'warning')).toEqual([])
+  })
+
+  it('gives every assumption its basis, and holds two open', () => {
+    const rows = rowsOf(kelderLock)
+    expect(rows.every(({ basis }) => basis !== '')).toBe(true)
+    const holds = rows.filter(({ status }) => status === 'hold')
+    expect(holds.map(({ name }) => name)).toEqual(['water_works', 'floor_slab'])
+    expect(holds.every(({ closes }) => closes !== '')).toBe(true)
+  })
+
+  // Worked apart from the modules, from the standards' formulas and by hand (computed).
+  it.each([
+    ['roof_load.w_u', 48277.5, 0.05],
+    ['slab.M_span', 47990.2, 0.05],
+    ['steel.A_req', 0.000649089, 1e-9],
+    ['steel.M_R', 55518.8, 0.05],
+    ['face.V_d', 54119.1, 0.05],
+    ['shear.V_Rd_c', 100063.1, 0.05],
+    ['crack.w_k', 0.00023772, 1e-8],
+    ['sag.r_all', 34.618, 0.0001],
+    ['pull.k_u', 0.230722, 1e-6],
+    ['seat.l_b_rqd', 0.0989517, 1e-7],
+    ['flotation.hold_open', 494117, 1],
+    ['flotation.z_open', 1.6419, 1e-5],
+    ['age.t_need_1', 879786, 1],
+    ['age.t_need_2', 4341901, 1],
+  ])('hands on %s as worked apart', (name, expected, within) => {
+    expect(Math.abs(si(kelderLock, name) - expected)).toBeLessThan(within)
+  })
+})
+
 describe('starter: the notebook that `start` lays down', () => {
   it('has no warning', () => {
     expect(rulesOf(starter, 'warning')).toEqual([])
@@ -240,5 +289,16 @@ describe('starter: the notebook that `start` lays down', () => {
 
   it('is short', () => {
     expect(at(starter).notebook.text.split('\n').length).toBeLessThan(120)
+  })
+})
+
+describe('examples: all together', () => {
+  /** Modules that the design of Skerry Point has still to take in. A module that is used leaves this list. */
+  const notYet: readonly string[] = []
+
+  it('use every module of the catalogue, save those still to be taken in', () => {
+    const used = new Set([skerryPoint, marrowFlats, kelderLock].flatMap(path => [...modulesOf(path)]))
+    const unused = catalogue.map(({ id }) => id).filter(id => !used.has(id))
+    expect(unused.sort()).toEqual(notYet)
   })
 })
