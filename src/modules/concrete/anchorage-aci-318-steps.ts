@@ -26,7 +26,11 @@ const gradeFactor = table(
 )
 
 const divisor = (formula: string): Step =>
-  step('k_d', formula, { says: 'divisor for size and spacing of the bars', source: aci('Table 25.4.2.3') })
+  step('k_d', formula, {
+    says: 'divisor for size and spacing of the bars',
+    symbol: 'k_sp',
+    source: aci('Table 25.4.2.3'),
+  })
 const bySize = (says: string, small: string, large: string): Step =>
   when({ formula: 'phi <= 0.75 in' }, { says, yes: [divisor(small)], no: [divisor(large)] })
 const small = 'the bar is No. 6 or smaller'

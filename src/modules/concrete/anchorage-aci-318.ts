@@ -29,7 +29,7 @@ const worked = (id: string, bar_size: string, printed: string): PublishedCase =>
 /** Development length, hook and laps of a bar in tension by ACI 318-19, 25.4 and 25.5. */
 export const anchorageAci318 = defineModule({
   id: 'anchorage-aci-318',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Anchorage and laps by ACI 318',
   asks: 'Does this bar reach far enough past the section to yield, and how long is its lap?',
   code: 'ACI 318-19',
@@ -38,7 +38,7 @@ export const anchorageAci318 = defineModule({
     grade: choice({ says: 'grade of the bar', words: steelGrades }),
     f_c: quantity('stress', {
       says: 'specified cylinder strength of the concrete',
-      symbol: 'f_c',
+      symbol: "f_c'",
       unit: strength,
       least: '2500 psi',
       most: '10000 psi',

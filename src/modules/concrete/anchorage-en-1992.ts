@@ -38,7 +38,7 @@ const lap = (id: string, lapped: string, printed: string): PublishedCase => ({
 /** Anchorage length and laps by EN 1992-1-1, 8.4 and 8.7, against what the drawing gives. */
 export const anchorageEn1992 = defineModule({
   id: 'anchorage-en-1992',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Anchorage and laps by EN 1992-1-1',
   asks: 'Does this bar reach far enough past the section to hold its stress, and how long is its lap?',
   code: 'EN 1992-1-1',

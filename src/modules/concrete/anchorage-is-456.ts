@@ -20,7 +20,7 @@ const sheet = (id: string, concrete: string, steel: string, printed: string): Pu
 /** Development length and laps by IS 456, 26.2, against what the drawing gives. */
 export const anchorageIs456 = defineModule({
   id: 'anchorage-is-456',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Anchorage and laps by IS 456',
   asks: 'Does this bar reach far enough past the section to hold its stress, and how long is its lap?',
   code: 'IS 456:2000',

@@ -15,7 +15,7 @@ export const barDiameter: Input = length({
 export const usedStrength: Input = ratio({
   says: 'part of the design strength that the bar uses there',
   note: 'Steel needed over steel provided at the section; 1 where in doubt',
-  symbol: 'k_u',
+  symbol: 'k_used',
   above: '0',
   most: '1',
   default: '1',

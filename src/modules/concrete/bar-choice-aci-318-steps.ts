@@ -35,6 +35,7 @@ export const leastAci318: readonly Step[] = [
       ),
       step('A_min', 'rho_min * thickness / 2', {
         says: 'least steel at each face',
+        symbol: 'a_min',
         unit: steelPerWidth,
         source: cite('aci-318', '11.6.1'),
       }),
@@ -42,6 +43,7 @@ export const leastAci318: readonly Step[] = [
     no: [
       step('A_min', '0.0018 * thickness', {
         says: 'least steel',
+        symbol: 'a_min',
         unit: steelPerWidth,
         source: cite('aci-318', '7.6.1.1, 24.4.3.2'),
       }),

@@ -27,7 +27,7 @@ const perFoot = (id: string, bar: string, spacing: string, printed: string) =>
 /** Bar and spacing for a required area by ACI 318-19: least steel, largest spacing, clear distance. */
 export const barChoiceAci318 = defineModule({
   id: 'bar-choice-aci-318',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Bar and spacing by ACI 318',
   asks: 'Do these bars at this spacing give the steel that is needed, and keep the rules of ACI 318?',
   code: 'ACI 318-19',

@@ -7,7 +7,7 @@ import { steelPerWidth, strength } from './bar-steps.ts'
 const en = (at: string) => cite('en-1992-1-1', at)
 const isWall = { choice: 'member', is: ['wall, vertical', 'wall, horizontal'] }
 const leastAtFace = (formula: string, at: string): Step =>
-  step('A_min', formula, { says: 'least steel at each face', unit: steelPerWidth, source: en(at) })
+  step('A_min', formula, { says: 'least steel at each face', symbol: 'a_min', unit: steelPerWidth, source: en(at) })
 
 /** Least steel `A_min`, per width and face. */
 export const leastEn1992: readonly Step[] = [
@@ -33,6 +33,7 @@ export const leastEn1992: readonly Step[] = [
               }),
               step('A_min', 'rho_min * d', {
                 says: 'least steel',
+                symbol: 'a_min',
                 unit: steelPerWidth,
                 source: en('9.3.1.1(1)'),
               }),

@@ -40,7 +40,7 @@ const barChoiceEn1992Example = {
 /** Bar and spacing for a required area by EN 1992-1-1: least and most steel, largest spacing, clear distance. */
 export const barChoiceEn1992 = defineModule({
   id: 'bar-choice-en-1992',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Bar and spacing by EN 1992-1-1',
   asks: 'Do these bars at this spacing give the steel that is needed, and keep the rules of EN 1992-1-1?',
   code: 'EN 1992-1-1',

@@ -46,6 +46,7 @@ const least: readonly Step[] = [
       ),
       step('A_min', 'rho_min * thickness / 2', {
         says: 'least steel at each face',
+        symbol: 'a_min',
         unit: steelPerWidth,
         source: cite('is-456', 'cl. 32.5'),
       }),
@@ -54,6 +55,7 @@ const least: readonly Step[] = [
       look('rho_min', leastSlabSteel, { row: 'steel', says: 'least steel over the gross section' }),
       step('A_min', 'rho_min * thickness', {
         says: 'least steel',
+        symbol: 'a_min',
         unit: steelPerWidth,
         source: cite('is-456', 'cl. 26.5.2.1'),
       }),
@@ -84,7 +86,7 @@ const most: readonly Step[] = [
 /** Bar and spacing for a required area by IS 456: least steel, largest spacing, clear distance. */
 export const barChoiceIs456 = defineModule({
   id: 'bar-choice-is-456',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Bar and spacing by IS 456',
   asks: 'Do these bars at this spacing give the steel that is needed, and keep the rules of IS 456?',
   code: 'IS 456:2000',

@@ -36,7 +36,7 @@ const stepsOf = ({ length, ends = [], between = [] }: Shape): readonly Step[] =>
   cut(length),
   ...(ends.length > 0
     ? [
-        look('P_e', leastEnd, { row: 'bar_size', says: 'least end projection', symbol: 'P', unit: size }),
+        look('P_e', leastEnd, { row: 'bar_size', says: 'least end projection', unit: size }),
         check('ends', `${least(ends)} >= P_e`, {
           says: 'legs at the ends of the bar',
           aspect: 'geometry' as const,
@@ -67,7 +67,7 @@ export const barScheduleSteps: readonly Step[] = [
     { choice: 'shape', is: ['shape 00'] },
     {
       yes: [cut('a')],
-      no: [look('r', leastRadius, { row: 'bar_size', says: 'least radius', unit: size }), ...chosen],
+      no: [look('r', leastRadius, { row: 'bar_size', says: 'least radius', symbol: 'r_least', unit: size }), ...chosen],
     },
   ),
   step('L_c', 'ceil(L_cut / (25 mm)) * (25 mm)', {
@@ -77,7 +77,6 @@ export const barScheduleSteps: readonly Step[] = [
   }),
   step('m_n', 'count * L_c * pi / 4 * bar_size^2 * (7850 kg/m^3)', {
     says: 'mass of the bars of this mark',
-    symbol: 'm',
     unit: { SI: 'kg', US: 'lb' },
     source: cite('bs-4449', 'nominal mass'),
   }),

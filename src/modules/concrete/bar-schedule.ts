@@ -9,7 +9,7 @@ import { size } from './bar-steps.ts'
 const leg = (letter: 'B' | 'C' | 'D' | 'E') =>
   length({
     says: `dimension ${letter}, outside the bar`,
-    symbol: letter,
+    symbol: `l_${letter}`,
     unit: size,
     least: '0 mm',
     most: '12 m',
@@ -29,7 +29,7 @@ const stock: Input = length({
 /** Cutting lengths and masses of bars by their shapes and dimensions, BS 8666. */
 export const barSchedule = defineModule({
   id: 'bar-schedule',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Bar schedule by BS 8666',
   asks: 'How long are these bars cut, and what do they weigh?',
   inputs: {
@@ -47,8 +47,8 @@ export const barSchedule = defineModule({
           most: '60 mm',
         }),
         shape: choice({ says: 'shape code', words: shapeWords }),
-        count: ratio({ says: 'number of bars', symbol: 'n', least: '1', most: '10000' }),
-        a: length({ says: 'dimension A, outside the bar', symbol: 'A', unit: size, above: '0 mm', most: '20 m' }),
+        count: ratio({ says: 'number of bars', symbol: 'n_b', least: '1', most: '10000' }),
+        a: length({ says: 'dimension A, outside the bar', symbol: 'l_A', unit: size, above: '0 mm', most: '20 m' }),
         b: leg('B'),
         c: leg('C'),
         d: leg('D'),

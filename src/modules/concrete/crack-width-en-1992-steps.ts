@@ -32,7 +32,7 @@ export const crackWidthEn1992Steps: readonly Step[] = [
     source: en('Eq. 7.9'),
   }),
   step('eps_m', 'max(sigma_s - sigma_ct, 0.6 * sigma_s) / E_s', {
-    symbol: 'epsilon_m',
+    symbol: 'Delta_epsilon',
     says: 'mean strain of the steel over that of the concrete',
     source: en('Eq. 7.9'),
   }),

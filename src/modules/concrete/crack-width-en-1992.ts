@@ -13,7 +13,7 @@ const concrete = { E_cm: '33 GPa', creep: '2.0', f_ct_eff: '2.9 MPa', f_yk: '500
 /** Crack width of a bent strip by EN 1992-1-1, 7.3.4, against a limit. */
 export const crackWidthEn1992 = defineModule({
   id: 'crack-width-en-1992',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Crack width by EN 1992-1-1',
   asks: 'How wide do the cracks of this slab or wall open under load, and is that within the limit?',
   code: 'EN 1992-1-1',

@@ -70,7 +70,7 @@ const steps: readonly Step[] = [
 /** Crack width of a bent strip by IS 456 Annex F, against the limit of its exposure. */
 export const crackWidthIs456 = defineModule({
   id: 'crack-width-is-456',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Crack width by IS 456',
   asks: 'How wide do the cracks of this slab or wall open under load, and is that within the limit?',
   code: 'IS 456:2000',

@@ -51,7 +51,7 @@ export const stripSteps: readonly Step[] = [
 
 /** Depth of the neutral axis of the cracked elastic section for a modular ratio, and the stress in the steel. */
 export const crackedSection = (ratio: string, stress: string, source: ReturnType<typeof cite>): readonly Step[] => [
-  step('k_s', ratio, { says: 'modular ratio times steel ratio' }),
+  step('k_s', ratio, { says: 'modular ratio times steel ratio', symbol: 'n_rho' }),
   step('x', 'd * (sqrt(k_s^2 + 2 * k_s) - k_s)', {
     says: 'depth of the neutral axis, cracked and elastic',
     unit: size,

@@ -52,7 +52,7 @@ export const aciCapacitySteps: readonly Step[] = [
     unit: size,
     source: code('22.2.2.4.1'),
   }),
-  step('c', 'a / beta_1', { says: 'depth of the neutral axis', unit: size, source: code('22.2.2.4.1') }),
+  step('c', 'a / beta_1', { says: 'depth of the neutral axis', symbol: 'x', unit: size, source: code('22.2.2.4.1') }),
   step('epsilon_t', '0.003 * (d - c) / c', { says: 'strain of the steel', source: code('22.2.1.2') }),
   check('tension_controlled', 'epsilon_t >= epsilon_y + 0.003', {
     says: 'the steel strains at least 0.003 past yield',

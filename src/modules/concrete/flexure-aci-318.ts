@@ -11,7 +11,7 @@ const stress = { SI: 'MPa', US: 'psi' }
 /** Bars for a moment, and the moment that bars carry: a slab or wall, singly reinforced, by ACI 318-19. */
 export const flexureAci318 = defineModule({
   id: 'flexure-aci-318',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Bending steel by ACI 318',
   asks: 'What steel does this moment need, and what moment do these bars carry?',
   code: 'ACI 318-19',

@@ -40,7 +40,7 @@ const metric = (id: string, rise: string, temperature: string, height: string, p
 /** Pressure of fresh concrete on forms by ACI 347R. */
 export const formPressureAci347 = defineModule({
   id: 'form-pressure-aci-347',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Pressure on forms by ACI 347R',
   asks: 'How hard does the fresh concrete press on its form at this rate of rise, and do the forms carry it?',
   inputs: { ...formPressureInputs, mix: choice({ says: 'cement and admixture', words: aciMixes }) },

@@ -52,7 +52,6 @@ export const ciria108Steps: readonly Step[] = [
         look('C_2', mixFactor, { row: 'mix', says: 'coefficient of the constituents' }),
         step('K_T', '(36 / (temperature / degC + 16))^2', {
           says: 'coefficient of temperature',
-          symbol: 'K',
           source: ciria('Eq. 1, key'),
         }),
         step('h_R', 'C_1 * sqrt(pour_rate / (1 m/hr)) * (1 m)', {

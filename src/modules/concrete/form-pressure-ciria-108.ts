@@ -12,7 +12,7 @@ const pour = { unit_weight: '25 kN/m^3', member: 'wall', placing: 'vibrated' }
 /** Pressure of fresh concrete on forms by CIRIA Report 108. */
 export const formPressureCiria108 = defineModule({
   id: 'form-pressure-ciria-108',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Pressure on forms by CIRIA 108',
   asks: 'How hard does the fresh concrete press on its form at this rate of rise, and do the forms carry it?',
   inputs: {

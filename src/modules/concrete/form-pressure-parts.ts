@@ -9,7 +9,7 @@ export const depthUnit = { SI: 'm', US: 'ft' }
 export const formPressureInputs = {
   unit_weight: unitWeight({
     says: 'unit weight of the fresh concrete',
-    symbol: 'gamma_f',
+    symbol: 'gamma_fresh',
     unit: { SI: 'kN/m^3', US: 'pcf' },
     least: '15 kN/m^3',
     most: '40 kN/m^3',
@@ -17,7 +17,7 @@ export const formPressureInputs = {
   }),
   height: length({
     says: 'height of fresh concrete in one pour',
-    symbol: 'h',
+    symbol: 'h_pour',
     unit: depthUnit,
     above: '0 m',
     most: '15 m',

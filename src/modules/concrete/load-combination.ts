@@ -127,7 +127,7 @@ const staying = (source: Citation): readonly Step[] => [
  * and `w_u` of the chosen rule. Source: IS 456 Table 18, ACI 318-19 5.3.1, EN 1990 6.4.3.2 and 6.5.3.
  */
 export const combinationSteps: readonly Step[] = [
-  load('w_k', 'g_k + q_k', 'characteristic load'),
+  step('w_k', 'g_k + q_k', { says: 'characteristic load', symbol: 'w_ser', unit: areaLoad }),
   when(en1990, { yes: staying(cite('en-1990', '6.16b')), no: staying(cite('practice')) }),
   only('IS 456', is456, [only('ACI 318', aci318, [only('EN 1990 6.10', en1990Single, en1990Pair)])]),
 ]

@@ -25,7 +25,7 @@ const ofTable7 = (depth: string, steel: string, printed: string): PublishedCase 
 /** Whether a slab or wall needs shear steel, by EN 1992-1-1 6.2.2. */
 export const oneWayShearEn1992 = defineModule({
   id: 'one-way-shear-en-1992',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'One-way shear by EN 1992',
   asks: 'Does this slab or wall carry its shear without shear steel?',
   code: 'EN 1992-1-1',
@@ -76,7 +76,11 @@ export const oneWayShearEn1992 = defineModule({
       says: 'the section needs no shear steel',
       source: clause('6.2.1(3)'),
     }),
-    step('nu', '0.6 * (1 - f_ck / (250 MPa))', { says: 'factor for cracked concrete', source: clause('6.6N') }),
+    step('nu', '0.6 * (1 - f_ck / (250 MPa))', {
+      says: 'factor for cracked concrete',
+      symbol: 'nu_c',
+      source: clause('6.6N'),
+    }),
     check('crushing', 'abs(shear) <= 0.5 * effective_depth * nu * f_cd', {
       says: 'the concrete does not crush beside a support',
       source: clause('6.2.2(6)'),

@@ -2,8 +2,10 @@ import type { Step } from '../module.ts'
 import { cite } from '../sources.ts'
 import { step } from '../words.ts'
 
-const line = (unit: { readonly SI: string; readonly US: string }) => (name: string, formula: string, says: string) =>
-  step(name, formula, { says, unit, source: cite('statics', 'geometry') })
+const line =
+  (unit: { readonly SI: string; readonly US: string }) =>
+  (name: string, formula: string, says: string, symbol = name) =>
+    step(name, formula, { says, symbol, unit, source: cite('statics', 'geometry') })
 const run = line({ SI: 'm', US: 'ft' })
 const area = line({ SI: 'm^2', US: 'ft^2' })
 const volume = line({ SI: 'm^3', US: 'yd^3' })
@@ -11,15 +13,15 @@ const volume = line({ SI: 'm^3', US: 'yd^3' })
 const box: readonly Step[] = [
   run('L_o', 'length + 2 * wall', 'length outside the walls'),
   run('W_o', 'width + 2 * wall', 'width outside the walls'),
-  run('L_r', 'L_o + 2 * toe', 'length of the raft'),
-  run('W_r', 'W_o + 2 * toe', 'width of the raft'),
+  run('L_r', 'L_o + 2 * toe', 'length of the raft', 'L_raft'),
+  run('W_r', 'W_o + 2 * toe', 'width of the raft', 'W_raft'),
 ]
 
 const concrete: readonly Step[] = [
-  volume('V_w', '(L_o * W_o - length * width) * height', 'concrete of the walls'),
-  volume('V_r', 'L_o * W_o * roof', 'concrete of the roof'),
-  volume('V_b', 'L_r * W_r * raft', 'concrete of the raft'),
-  volume('V_c', '(V_w + V_r + V_b) * (1 + waste_concrete)', 'concrete to order, allowance in it'),
+  volume('V_w', '(L_o * W_o - length * width) * height', 'concrete of the walls', 'V_walls'),
+  volume('V_r', 'L_o * W_o * roof', 'concrete of the roof', 'V_roof'),
+  volume('V_b', 'L_r * W_r * raft', 'concrete of the raft', 'V_raft'),
+  volume('V_c', '(V_w + V_r + V_b) * (1 + waste_concrete)', 'concrete to order, allowance in it', 'V_conc'),
   step('m_s', '(V_w + V_r + V_b) * steel_rate * (1 + waste_steel)', {
     says: 'steel, allowance in it',
     unit: { SI: 'kg', US: 'lb' },

@@ -24,7 +24,7 @@ const allowance = (says: string, symbol: string, note: string): Input =>
 /** Quantities of a rectangular box with raft, walls and roof, of its wraps and forms, and of its pit. */
 export const quantities = defineModule({
   id: 'quantities',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Quantities of the box and its pit',
   asks: 'How much concrete, steel, formwork, wrapping and earth does the box take?',
   inputs: {
@@ -32,12 +32,12 @@ export const quantities = defineModule({
     width: side('clear width inside', 'W_i'),
     height: side('height from raft to roof slab', 'H_i'),
     wall: thick('thickness of the walls', 't_w'),
-    roof: thick('thickness of the roof', 't_r'),
-    raft: thick('thickness of the raft', 't_b'),
+    roof: thick('thickness of the roof', 't_roof'),
+    raft: thick('thickness of the raft', 't_raft'),
     toe: layer('how far the raft reaches beyond the walls', 'e_t'),
     blinding: layer('thickness of the blinding under the raft', 't_bl'),
     screed: layer('thickness of the screed inside', 't_sc'),
-    cover: layer('earth over the roof, to ground level', 'h_c'),
+    cover: layer('earth over the roof, to ground level', 'h_cover'),
     working_space: layer('space to work in, from the raft to the foot of the pit side', 'a_w'),
     batter: ratio({
       says: 'slope of the pit sides, level to upright',
@@ -56,15 +56,15 @@ export const quantities = defineModule({
     }),
     waste_concrete: allowance(
       'allowance on concrete',
-      'k_c',
+      'k_conc',
       'Spill, uneven ground and what stays in the pump: often 3 to 5 %',
     ),
     waste_steel: allowance(
       'allowance on steel',
-      'k_s',
+      'k_steel',
       'Offcuts, chairs and laps that no schedule has: often 3 to 10 %',
     ),
-    waste_sheet: allowance('allowance on membrane and board', 'k_m', 'Laps, turns and cuts: often 10 to 15 %'),
+    waste_sheet: allowance('allowance on membrane and board', 'k_sheet', 'Laps, turns and cuts: often 10 to 15 %'),
   },
   steps: quantitiesSteps,
   results: ['V_c', 'm_s', 'A_in', 'A_out', 'A_so', 'V_bl', 'V_sc', 'A_m', 'A_p', 'V_ex', 'V_fill'],

@@ -12,7 +12,7 @@ const momentUnit = { SI: 'kN*m', US: 'lbf*ft' }
 /** Upward pressure on a rigid raft under a central load: gross for the ground, net of the raft's own weight for its bending. */
 export const raftReaction = defineModule({
   id: 'raft-reaction',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Ground pressure on the raft',
   asks: 'What upward pressure bends the raft, and what does the ground feel?',
   inputs: {
@@ -36,10 +36,16 @@ export const raftReaction = defineModule({
         }),
         x: length({
           says: 'distance from the centre of the raft along its length',
+          symbol: 'x_r',
           unit: lengthUnit,
           default: '0 m',
         }),
-        y: length({ says: 'distance from the centre of the raft along its width', unit: lengthUnit, default: '0 m' }),
+        y: length({
+          says: 'distance from the centre of the raft along its width',
+          symbol: 'y_r',
+          unit: lengthUnit,
+          default: '0 m',
+        }),
       },
     }),
     raft_length: length({ says: 'length of the raft', symbol: 'L_r', unit: lengthUnit, above: '0 m' }),

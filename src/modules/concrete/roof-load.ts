@@ -9,7 +9,7 @@ const areaLoad = { SI: 'kN/m^2', US: 'psf' }
 /** Characteristic and factored load on a buried roof: its layers, everything else that stays, and the live load. */
 export const roofLoad = defineModule({
   id: 'roof-load',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Load on the roof',
   asks: 'What does the roof slab carry, as it is and with the factors of the code?',
   inputs: {

@@ -28,14 +28,15 @@ const loads: readonly Step[] = [
   load('w_f', 'max(w_D + w_L, w_least)', 'load on the forms', aci('4.2.1')),
 ]
 
-const bent = (formula: string): Step => step('M_b', formula, { says: 'greatest moment', unit: moment, source: statics })
+const bent = (formula: string): Step =>
+  step('M_b', formula, { says: 'greatest moment', symbol: 'M_beam', unit: moment, source: statics })
 const sunk = (formula: string): Step =>
   step('y_b', formula, { says: 'deflection', symbol: 'y', unit: { SI: 'mm', US: 'in' }, source: statics })
 
 const eachBeam: readonly Step[] = [
-  step('q', 'w_f * spacing', { says: 'load on the beam', unit: { SI: 'kN/m', US: 'plf' } }),
+  step('q', 'w_f * spacing', { says: 'load on the beam', symbol: 'w_l', unit: { SI: 'kN/m', US: 'plf' } }),
   when({ choice: 'spans', is: ['three or more'] }, { yes: [bent('q * span^2 / 10')], no: [bent('q * span^2 / 8')] }),
-  step('V_b', '0.625 * q * span', { says: 'greatest shear', unit: force, source: statics }),
+  step('V_b', '0.625 * q * span', { says: 'greatest shear', symbol: 'V_beam', unit: force, source: statics }),
   when(
     { choice: 'spans', is: ['three or more'] },
     {

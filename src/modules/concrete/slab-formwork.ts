@@ -9,7 +9,7 @@ const span = { SI: 'm', US: 'ft' }
 /** Load on the forms of a slab by the minima of ACI 347R, the beams under it, and the props. */
 export const slabFormwork = defineModule({
   id: 'slab-formwork',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Forms and props under a slab',
   asks: 'Do sheathing, beams and props carry the wet roof slab at these spacings?',
   inputs: {
@@ -22,7 +22,7 @@ export const slabFormwork = defineModule({
     }),
     unit_weight: unitWeight({
       says: 'unit weight of the fresh concrete with its steel',
-      symbol: 'gamma_f',
+      symbol: 'gamma_fresh',
       unit: { SI: 'kN/m^3', US: 'pcf' },
       least: '15 kN/m^3',
       most: '45 kN/m^3',
@@ -85,7 +85,7 @@ export const slabFormwork = defineModule({
     }),
     panel_width: length({
       says: 'depth of the slab behind the edge that is braced',
-      symbol: 'B',
+      symbol: 'b_p',
       unit: span,
       above: '0 m',
       usual: ['1 m', '20 m'],

@@ -30,7 +30,7 @@ const systemFactor = table(
 /** Whether a slab or wall is deep enough for its deflection, by EN 1992-1-1 7.4.2. */
 export const spanDepthEn1992 = defineModule({
   id: 'span-depth-en-1992',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Deflection by span to depth, EN 1992',
   asks: 'Is this slab deep enough that its deflection need not be worked out?',
   code: 'EN 1992-1-1',
@@ -72,6 +72,7 @@ export const spanDepthEn1992 = defineModule({
     ),
     step('k_s', 'min(500 MPa / f_yk * steel_provided / steel_required, 1.5)', {
       says: 'factor for the stress of the steel, at most 1.5',
+      symbol: 'k_sigma',
       source: clause('7.17'),
     }),
     step('r_all', 'r_0 * k_s', { says: 'allowed ratio of span to effective depth' }),

@@ -26,7 +26,7 @@ const fig4 = cite('is-456', 'cl. 23.2.1 c), Fig. 4')
 /** Whether a slab or wall is deep enough for its deflection, by IS 456 23.2.1. */
 export const spanDepthIs456 = defineModule({
   id: 'span-depth-is-456',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Deflection by span to depth, IS 456',
   asks: 'Is this slab deep enough that its deflection need not be worked out?',
   code: 'IS 456:2000',
@@ -56,7 +56,11 @@ export const spanDepthIs456 = defineModule({
       says: 'one over the factor for the steel, by the formula of the figure',
       source: cite('sp-24', 'cl. 22.2'),
     }),
-    step('k_t', '1 / max(k_n, 0.5)', { says: 'factor for the steel in tension, at most 2', source: fig4 }),
+    step('k_t', '1 / max(k_n, 0.5)', {
+      says: 'factor for the steel in tension, at most 2',
+      symbol: 'k_ten',
+      source: fig4,
+    }),
     step('k_l', 'min(10 m / span, 1)', {
       says: 'factor for a span over 10 m',
       source: cite('is-456', 'cl. 23.2.1 b)'),

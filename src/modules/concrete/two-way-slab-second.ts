@@ -29,6 +29,7 @@ const yieldLines: readonly Step[] = [
   ...directions.map(yieldStrength),
   step('t_s', 'S_x * long_span^2 / (S_y * short_span^2)', {
     says: 'ratio of strengths; from 1 up the ridge runs the long way',
+    symbol: 'mu_s',
     source: johansen,
   }),
   when(

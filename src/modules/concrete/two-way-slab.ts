@@ -15,7 +15,7 @@ const loadSplit = cite('is-456', 'cl. 24.5, Fig. 7')
 /** Moments, edge loads and corner steel of a panel on four edges, by the coefficients of IS 456 Annex D. */
 export const twoWaySlab = defineModule({
   id: 'two-way-slab',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Two-way slab by IS 456 coefficients',
   asks: 'What moments act in a panel held on four edges, and what does it put on its walls?',
   code: 'IS 456:2000',

@@ -79,6 +79,7 @@ export const wallOpeningSteps: readonly Step[] = [
       yes: [
         step('L_c', '2 * anchorage', {
           says: 'length of the diagonal bar at each corner and face',
+          symbol: 'L_dia',
           unit: size,
           source: cite('practice', 'anchored both ways from the corner'),
         }),

@@ -24,7 +24,7 @@ const room = (says: string, symbol: string): Input => length({ says, symbol, uni
 /** Trimming steel that replaces the bars cut by an opening in a wall: half each side, past the edge by the anchorage. */
 export const wallOpening = defineModule({
   id: 'wall-opening',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Trimming steel round an opening',
   asks: 'Which steel does this opening cut, and do the trimming bars beside it replace it?',
   inputs: {
@@ -34,9 +34,9 @@ export const wallOpening = defineModule({
     }),
     width: side('width of the opening', 'b_o'),
     height: side('height of the opening', 'h_o'),
-    vertical_steel: steel('upright bars at one face, per width', 'A_v'),
+    vertical_steel: steel('upright bars at one face, per width', 'a_v'),
     vertical_spacing: apart('spacing of the upright bars', 's_v'),
-    horizontal_steel: steel('level bars at one face, per height', 'A_h'),
+    horizontal_steel: steel('level bars at one face, per height', 'a_h'),
     horizontal_spacing: apart('spacing of the level bars', 's_h'),
     bar_size: barInput,
     upright_bars: count('upright trimming bars, each side and face', 'n_v'),
@@ -44,12 +44,12 @@ export const wallOpening = defineModule({
     anchorage: length({
       says: 'anchorage length of the trimming bars in tension',
       note: 'From the module of the code, at full strength; the lap where the bars are lapped to cut ones',
-      symbol: 'l_a',
+      symbol: 'l_anc',
       unit: size,
       above: '0 mm',
       usual: ['200 mm', '2 m'],
     }),
-    room_beside: room('least concrete beside it, to an end of the wall or another opening', 'r_b'),
+    room_beside: room('least concrete beside it, to an end of the wall or another opening', 'l_r'),
     room_above: room('least concrete above or below it', 'r_h'),
     least_rule: choice({
       says: 'least trimming steel',

@@ -12,15 +12,15 @@ const stress = { SI: 'kPa', US: 'psf' }
 const free = wallEdge('top', ['free'])
 
 const given = (name: string, symbol: string, says: string): Given => ({ dimension: 'ratio', name, says, symbol })
-const moment = (name: string, coefficient: string, says: string): Step =>
-  step(name, `${coefficient} * q_b * height^2`, { says, unit: { SI: 'kN*m/m', US: 'lbf*ft/ft' } })
+const moment = (name: string, coefficient: string, says: string, symbol = name): Step =>
+  step(name, `${coefficient} * q_b * height^2`, { says, symbol, unit: { SI: 'kN*m/m', US: 'lbf*ft/ft' } })
 const shear = (name: string, coefficient: string, says: string): Step =>
   step(name, `${coefficient} * q_b * height`, { says, unit: { SI: 'kN/m', US: 'plf' } })
 
 /** Moments and edge forces of a wall held on three or four edges under pressure that rises evenly to its base. */
 export const wallPlate = defineModule({
   id: 'wall-plate',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Wall held on three or four edges',
   asks: 'What moments does this pressure make in a wall that spans both ways?',
   inputs: {
@@ -41,14 +41,14 @@ export const wallPlate = defineModule({
     pressure_top: pressure({
       says: 'pressure at the top of the wall',
       note: 'The line to the base must nowhere lie below the diagram of the `earth-pressure` block',
-      symbol: 'p_0',
+      symbol: 'p_top',
       unit: stress,
       least: '0 kPa',
       usual: ['0 kPa', '150 kPa'],
     }),
     pressure_base: pressure({
       says: 'pressure at the base of the wall',
-      symbol: 'p_1',
+      symbol: 'p_base',
       unit: stress,
       above: '0 kPa',
       usual: ['5 kPa', '300 kPa'],
@@ -67,16 +67,16 @@ export const wallPlate = defineModule({
     step('r', 'width / height', { says: 'width over height' }),
     step('q_t', 'load_factor * pressure_top', { says: 'factored pressure at the top', unit: stress }),
     step('q_b', 'load_factor * pressure_base', { says: 'factored pressure at the base', unit: stress }),
-    step('k_t', 'q_t / q_b', { says: 'pressure at the top over that at the base' }),
+    step('k_t', 'q_t / q_b', { says: 'pressure at the top over that at the base', symbol: 'r_p' }),
     solve(wallPlateMethod, {
       takes: { ratio: 'r', top: 'k_t' },
       words: { edges: { choice: 'edges' } },
       gives: {
         base: given('c_base', 'c_base', 'hogging at the base, vertical'),
         side: given('c_side', 'c_side', 'largest hogging at a side, horizontal'),
-        side_middle: given('c_mid', 'c_mid', 'hogging at a side, at mid-height'),
+        side_middle: given('c_mid', 'c_s,mid', 'hogging at a side, at mid-height'),
         top: given('c_top', 'c_top', 'hogging at the top, vertical'),
-        vertical: given('c_vert', 'c_v', 'largest sagging, vertical'),
+        vertical: given('c_vert', 'c_vert', 'largest sagging, vertical'),
         horizontal: given('c_hor', 'c_h', 'largest sagging, horizontal'),
         v_base: given('d_base', 'd_base', 'largest reaction at the base'),
         v_side: given('d_side', 'd_side', 'largest reaction at a side'),
@@ -89,7 +89,7 @@ export const wallPlate = defineModule({
     when(wallEdge('sides', ['fixed']), {
       yes: [
         moment('M_side', 'c_side', 'largest hogging moment at a side, horizontal'),
-        moment('M_mid', 'c_mid', 'hogging moment at a side, at mid-height'),
+        moment('M_mid', 'c_mid', 'hogging moment at a side, at mid-height', 'M_s,mid'),
       ],
     }),
     when(wallEdge('top', ['fixed']), { yes: [moment('M_top', 'c_top', 'hogging moment at the top, vertical')] }),

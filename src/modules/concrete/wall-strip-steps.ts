@@ -54,7 +54,7 @@ export const loadSteps: readonly Step[] = [
   ]),
   take('z_first', { list: 'diagram', of: 'z', from: 'first', says: 'first depth of the diagram', unit: depth }),
   take('z_last', { list: 'diagram', of: 'z', from: 'last', says: 'last depth of the diagram', unit: depth }),
-  step('P_q', 'sum(diagram.F_s)', { says: 'load on the strip', symbol: 'P', unit: force, source: statics }),
+  step('P_q', 'sum(diagram.F_s)', { says: 'load on the strip', unit: force, source: statics }),
   step('S_first', 'sum(diagram.s_first)', { says: 'first moment about the top', symbol: 'S_1', unit: moment }),
   ...forFixedTop([
     step('S_second', 'sum(diagram.s_second)', { says: 'second moment about the top', symbol: 'S_2', unit: second }),

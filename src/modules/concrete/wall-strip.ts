@@ -11,7 +11,7 @@ const depth = { SI: 'm', US: 'ft' }
 /** Moments, shears and thrust of a wall that spans from raft to roof under a pressure diagram. */
 export const wallStrip = defineModule({
   id: 'wall-strip',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Wall strip spanning vertically',
   asks: 'What moments and shears does this pressure make in the wall, and what thrust does it carry?',
   inputs: {
@@ -28,7 +28,7 @@ export const wallStrip = defineModule({
       most: 24,
       fields: {
         at: label({ says: 'what is at this depth', optional: true }),
-        z: length({ says: 'depth below the top of the strip', unit: depth, least: '0 m' }),
+        z: length({ says: 'depth below the top of the strip', symbol: 'z_d', unit: depth, least: '0 m' }),
         p: pressure({
           says: 'pressure on the wall',
           unit: { SI: 'kPa', US: 'psf' },

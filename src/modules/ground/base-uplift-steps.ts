@@ -9,7 +9,7 @@ const along = (name: string, formula: string, more: { says: string; symbol: stri
 /** Weight of what is left under the pit against the water pressure from below. */
 const balance: readonly Step[] = [
   along('plug', 'aquifer_top - depth', { says: 'tight ground left between formation and aquifer', symbol: 't' }),
-  along('h_w', 'aquifer_top - water_depth', { says: 'head of the water at the top of the aquifer', symbol: 'h_w' }),
+  along('h_w', 'aquifer_top - water_depth', { says: 'head of the water at the top of the aquifer', symbol: 'h_a' }),
   step('sigma_a', 'gamma_sat * plug + gamma_w * water_in_pit', {
     says: 'total stress there: ground left, and water in the pit',
     symbol: 'sigma_v_a',
@@ -45,6 +45,7 @@ const remedies: readonly Step[] = [
 const piping: readonly Step[] = [
   step('i_c', '(gamma_sat - gamma_w) / gamma_w', {
     says: 'gradient at which the soil has no weight left',
+    symbol: 'i_crit',
     source: cite('terzaghi-1943', 'critical gradient'),
   }),
   step('i', 'max(h_w - plug - water_in_pit, 0 m) / plug', {

@@ -9,7 +9,7 @@ import { lengthUnit, weightUnit } from './ground-units.ts'
 /** Uplift and piping of a pit bottom in tight ground over water under pressure. */
 export const baseUplift = defineModule({
   id: 'base-uplift',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Uplift and piping of the pit bottom',
   asks: 'Does water under pressure below the pit lift its bottom, or carry the soil up into it?',
   inputs: {
@@ -43,7 +43,7 @@ export const baseUplift = defineModule({
     }),
     water_in_pit: length({
       says: 'water that stands in the pit',
-      symbol: 'h_p',
+      symbol: 'h_pit',
       unit: lengthUnit,
       least: '0 m',
       default: '0 m',

@@ -29,7 +29,6 @@ export const overburden: readonly Step[] = [
 /** Overburden in total stress, for undrained strength. */
 export const totalOverburden: Step = step('q_tot', 'q_eff + u', {
   says: 'total overburden at the level of the base',
-  symbol: 'q',
   unit: pressureUnit,
   source: effectiveStress,
 })

@@ -65,7 +65,7 @@ export const bearingTerzaghiSteps: readonly Step[] = [
       local(
         [
           looseFriction,
-          twoThirds('c_s', 'c', { says: 'cohesion that counts in local shear', symbol: 'c_s' }),
+          twoThirds('c_s', 'c', { says: 'cohesion that counts in local shear', symbol: 'c_loc' }),
           ...drained('phi_s', 'c_s'),
         ],
         drained('phi', 'c'),

@@ -63,7 +63,7 @@ export const bracedPitMembers: readonly Step[] = [
     },
     says: 'the place that bears most, down to the lowest strut',
   }),
-  moment('M_wall', 'max(M_span, M_foot)', { says: 'largest moment in the wall', symbol: 'M_w' }),
+  moment('M_wall', 'max(M_span, M_foot)', { says: 'largest moment in the wall', symbol: 'M_max' }),
   when({ given: 'pile_spacing' }, { yes: lagging }),
   when(
     { given: 'strut_capacity' },

@@ -49,7 +49,7 @@ const ramp = (name: string, formula: string, says: string): Step =>
 
 /** Load and moment down to one strut, and the span from the strut above to it as a simple beam. */
 const spanOf = (shape: EnvelopeShape): readonly Step[] => [
-  fromAbove('z_up', 'z', { first: 'top_strut', says: 'depth of the strut above', symbol: 'z_u', unit: lengthUnit }),
+  fromAbove('z_up', 'z', { first: 'top_strut', says: 'depth of the strut above', symbol: 'z_up', unit: lengthUnit }),
   step('short', 'max(0.5 m - (z - z_up), 0 m)', {
     says: 'what its distance lacks to half a metre',
     symbol: 'l_x',
@@ -83,8 +83,8 @@ const spanOf = (shape: EnvelopeShape): readonly Step[] => [
     symbol: 'R_o',
     unit: lineLoadUnit,
   }),
-  load('R_s', 'R_over + R_u', { says: 'the strut above bears, for one length of wall', symbol: 'R_s' }),
-  strutLoad('N_s_row', 'R_s * spacing', { says: 'load of the strut above', symbol: 'N_s' }),
+  load('R_s', 'R_over + R_u', { says: 'the strut above bears, for one length of wall', symbol: 'R_up' }),
+  strutLoad('N_s_row', 'R_s * spacing', { says: 'load of the strut above', symbol: 'N_up' }),
   solve(noShearLevel, {
     takes: { full: 'p_e', depth: 'depth', upper: 'z_up', lower: 'z', borne: 'P_up', reaction: 'R_u' },
     words: { ground: { choice: 'ground' } },
@@ -104,7 +104,7 @@ function spans(shape: EnvelopeShape): readonly Step[] {
     moment('M_d', whole.moment, { says: 'its moment about formation', symbol: 'M_d' }),
     moment('M_top', momentAt('top_strut', shape), {
       says: 'moment in the wall at the top strut, from above',
-      symbol: 'M_t',
+      symbol: 'M_top',
     }),
     each('struts', spanOf(shape)),
   ]

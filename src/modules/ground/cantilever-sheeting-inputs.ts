@@ -81,7 +81,7 @@ export const cantileverSheetingInputs = {
   }),
   steel_stress: quantity('stress', {
     says: 'bending stress that the sheet piles bear in service',
-    symbol: 'f_s',
+    symbol: 'sigma_st',
     unit: { SI: 'MPa', US: 'psi' },
     above: '0 MPa',
     usual: ['100 MPa', '260 MPa'],

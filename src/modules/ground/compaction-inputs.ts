@@ -44,8 +44,8 @@ export const compactionInputs = {
     most: 40,
     fields: {
       test: label({ says: 'where and in which lift', optional: true }),
-      jar_before: mass('jar, cone and sand before', 'm_1'),
-      jar_after: mass('jar, cone and sand after', 'm_2'),
+      jar_before: mass('jar, cone and sand before', 'm_before'),
+      jar_after: mass('jar, cone and sand after', 'm_after'),
       m_wet: mass('moist soil from the hole', 'm_wet'),
       w: ratio({
         says: 'water content, of the dry mass',

@@ -19,6 +19,7 @@ const rows: readonly Step[] = [
   density('rho_dry', 'rho / (1 + w)', { says: 'dry density', symbol: 'rho_d' }),
   step('R', 'rho_dry / rho_max', {
     says: 'relative compaction',
+    symbol: 'R_c',
     unit: { SI: 'percent', US: 'percent' },
     source: cite('das-geotechnical', 'from memory'),
   }),

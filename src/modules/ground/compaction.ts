@@ -7,7 +7,7 @@ import { compactionSteps } from './compaction-steps.ts'
 /** Relative compaction from sand-cone tests, and the lifts of a fill. */
 export const compaction = defineModule({
   id: 'compaction',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Compaction of formation and fill',
   asks: 'Is the formation or the fill compacted as required, by sand-cone tests, and how many lifts does it take?',
   inputs: compactionInputs,

@@ -63,7 +63,7 @@ export const flotationInputs = {
   roof: length({ says: 'thickness of the roof slab', symbol: 'h_roof', ...thickness }),
   clear: length({
     says: 'height from the top of the raft to the underside of the roof',
-    symbol: 'h_clear',
+    symbol: 'h_i',
     unit: lengthUnit,
     above: '0 m',
     usual: ['1.9 m', '4.5 m'],

@@ -31,7 +31,7 @@ export const pitInflowInputs = {
     symbol: 'a',
     ...depthOf,
   }),
-  ring_width: length({ says: 'its width', symbol: 'b', ...depthOf }),
+  ring_width: length({ says: 'its width', symbol: 'b_r', ...depthOf }),
   equivalent: choice({
     says: 'circle that stands for the ring',
     words: {
@@ -80,7 +80,7 @@ export const pitInflowInputs = {
   }),
   outlet_head: length({
     says: 'height of the outlet above the ground, with the loss of the pipes',
-    symbol: 'h_out',
+    symbol: 'h_outlet',
     unit: lengthUnit,
     least: '0 m',
     usual: ['0.5 m', '20 m'],

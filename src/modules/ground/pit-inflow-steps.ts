@@ -59,7 +59,7 @@ const flows = (formula: (k: string) => string): readonly Step[] => [
 ]
 
 const unconfined: readonly Step[] = [
-  along('H', 'aquifer_base - water_depth', { says: 'water above the base of the aquifer, far away', symbol: 'H' }),
+  along('H', 'aquifer_base - water_depth', { says: 'water above the base of the aquifer, far away', symbol: 'h_0' }),
   along('h_e', 'H - drawdown', { says: 'the same at the ring', symbol: 'h_e' }),
   ...flows(k => `pi * ${k} * (H^2 - h_e^2)`),
 ]
@@ -69,13 +69,13 @@ const confined: readonly Step[] = [
     { given: 'aquifer_top' },
     {
       yes: [
-        along('D', 'aquifer_base - aquifer_top', { says: 'thickness of the aquifer', symbol: 'D' }),
+        along('D', 'aquifer_base - aquifer_top', { says: 'thickness of the aquifer', symbol: 'D_a' }),
         along('h_over', 'aquifer_top - (water_depth + drawdown)', {
           says: 'lowered head above the top of the aquifer',
           symbol: 'h_c',
         }),
       ],
-      no: [along('D', '0 m', { says: 'the top of the aquifer is not given', symbol: 'D' })],
+      no: [along('D', '0 m', { says: 'the top of the aquifer is not given', symbol: 'D_a' })],
     },
   ),
   ...flows(k => `2 * pi * ${k} * D * drawdown`),
@@ -88,10 +88,12 @@ const pumps: readonly Step[] = [
     unit: pumpUnit,
     source: cite('tm-5-818-5', '4-1'),
   }),
-  along('head', 'depth + margin + outlet_head', { says: 'head of the pumps, from the lowered water', symbol: 'h_p' }),
+  along('head', 'depth + margin + outlet_head', {
+    says: 'head of the pumps, from the lowered water',
+    symbol: 'h_pump',
+  }),
   step('P_pump', 'gamma_w * Q_pump * head / efficiency', {
     says: 'power that the pumps draw',
-    symbol: 'P_p',
     unit: { SI: 'kW', US: 'hp' },
     source: cite('statics'),
   }),

@@ -10,7 +10,7 @@ import { pitInflowSteps } from './pit-inflow-steps.ts'
 /** Steady flow to a pumped pit as to one large well, and the duty of its pumps. */
 export const pitInflow = defineModule({
   id: 'pit-inflow',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Water pumped from the pit',
   asks: 'How much water must be pumped to keep the pit dry, and what must the pumps do?',
   inputs: pitInflowInputs,

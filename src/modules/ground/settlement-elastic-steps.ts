@@ -36,7 +36,7 @@ const rows: readonly Step[] = [
 /** Immediate settlement of the centre by layers, and of a stiff base. */
 export const settlementElasticSteps: readonly Step[] = [
   ...netPressure,
-  step('B_h', 'width / 2', { says: 'half width: the centre is four corners', unit: lengthUnit }),
+  step('B_h', 'width / 2', { says: 'half width: the centre is four corners', symbol: 'b_h', unit: lengthUnit }),
   factor('m_L', 'length / width', { says: 'length over width' }),
   each('layers', rows),
   step('s_centre', 'sum(layers.s_layer)', {

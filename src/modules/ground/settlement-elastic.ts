@@ -10,7 +10,7 @@ import { pressingBase, settlementLimits, settlementUnit } from './settlement-inp
 /** Immediate settlement of a rectangular base on elastic layers by Steinbrenner, net of the ground dug out. */
 export const settlementElastic = defineModule({
   id: 'settlement-elastic',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Immediate settlement, elastic',
   asks: 'How much does the raft settle at once, on elastic layers?',
   inputs: {

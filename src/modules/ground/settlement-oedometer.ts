@@ -13,7 +13,7 @@ const index = (says: string, symbol: string, note?: string) =>
 /** Consolidation of clay under a base by its oedometer curve, net of the ground dug out. */
 export const settlementOedometer = defineModule({
   id: 'settlement-oedometer',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Consolidation settlement',
   asks: 'How much does the raft settle as the clay below it consolidates?',
   inputs: {

@@ -10,7 +10,7 @@ const terzaghi = cite('terzaghi-1943', 'arching over a trapdoor, from memory')
 /** Stress over a yielding roof with arching, beside the plain overburden that governs. */
 export const soilArching = defineModule({
   id: 'soil-arching',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Arching of the soil over the roof, for information',
   asks: 'How much of the soil over the roof might hang on the ground beside it, if the roof yielded?',
   inputs: {
@@ -67,7 +67,11 @@ export const soilArching = defineModule({
       unit: pressureUnit,
       source: cite('statics'),
     }),
-    step('f_s', 'K_s * tan(phi)', { says: 'friction on the sides, over the upright stress', source: terzaghi }),
+    step('f_s', 'K_s * tan(phi)', {
+      says: 'friction on the sides, over the upright stress',
+      symbol: 'mu_s',
+      source: terzaghi,
+    }),
     step('a_x', 'exp(-2 * f_s * cover / span)', {
       says: 'share of a load above that still comes down',
       source: terzaghi,

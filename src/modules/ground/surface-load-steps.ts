@@ -54,7 +54,12 @@ const spread: Step = when(
 )
 
 const ofPatch: readonly Step[] = [
-  step('P_d', 'impact * load', { says: 'load with its dynamic allowance', unit: forceUnit, source: cite('statics') }),
+  step('P_d', 'impact * load', {
+    says: 'load with its dynamic allowance',
+    symbol: 'F_v,d',
+    unit: forceUnit,
+    source: cite('statics'),
+  }),
   ...edges,
   ...corner(1, 1),
   ...corner(1, 2),

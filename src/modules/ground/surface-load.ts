@@ -13,7 +13,7 @@ const offset = (says: string, symbol: string) =>
 /** Vertical stress that wheels, plant and stacks on the ground put on one place of a buried roof. */
 export const surfaceLoad = defineModule({
   id: 'surface-load',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Loads on the ground above the roof',
   asks: 'How hard do wheels, plant and stacks on the ground press on this place of the buried roof?',
   inputs: {
@@ -37,9 +37,9 @@ export const surfaceLoad = defineModule({
       most: 8,
       fields: {
         name: label({ says: 'what it is', optional: true }),
-        load: quantity('force', { says: 'load, standing', symbol: 'P', unit: forceUnit, above: '0 kN' }),
-        long: side('length of the patch it stands on', 'a_p'),
-        wide: side('width of the patch', 'b_p'),
+        load: quantity('force', { says: 'load, standing', symbol: 'F_v', unit: forceUnit, above: '0 kN' }),
+        long: side('length of the patch it stands on', 'a_q'),
+        wide: side('width of the patch', 'b_q'),
         x: offset('its middle, along', 'x'),
         y: offset('its middle, across', 'y'),
       },

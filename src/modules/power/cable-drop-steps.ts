@@ -26,7 +26,7 @@ export const cableDropInputs = {
   }),
   voltage: quantity('voltage', {
     says: 'voltage at which the drop is judged',
-    symbol: 'V_n',
+    symbol: 'V_0',
     unit: volts,
     least: '5 V',
     most: '1500 V',
@@ -43,7 +43,7 @@ export const cableDropInputs = {
   }),
   conductor_temperature: quantity('temperature', {
     says: 'temperature of the loaded conductor',
-    symbol: 'theta',
+    symbol: 'theta_cond',
     unit: thermometer,
     least: '-20 degC',
     most: '100 degC',
@@ -82,7 +82,6 @@ export const cableDropSteps: readonly Step[] = [
   step('V_end', 'voltage - V_drop', { says: 'voltage at the far end', symbol: 'V_e', unit: volts }),
   step('P_loss', 'current * V_drop', {
     says: 'power lost as heat in the cable',
-    symbol: 'P_l',
     unit: watts,
     source: cite('power-balance', 'Joule'),
   }),

@@ -37,7 +37,7 @@ const ofEachLoad: Step = each('loads', [
     first: '0 A',
     next: 'I_most',
     says: 'largest start so far',
-    symbol: 'I_b',
+    symbol: 'I_prev',
     unit: amperes,
   }),
   step('I_most', 'max(I_before, I_a)', { says: 'largest start with this one', symbol: 'I_m', unit: amperes }),

@@ -9,7 +9,7 @@ import { dcLoadSteps } from './dc-load-steps.ts'
 /** Daily energy and peak current of a list of loads on one direct voltage. */
 export const dcLoad = defineModule({
   id: 'dc-load',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Load list at direct voltage',
   asks: 'What energy do these loads use in a day, and what current may they draw at once?',
   inputs: dcLoadInputs,

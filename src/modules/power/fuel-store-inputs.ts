@@ -29,7 +29,7 @@ export const fuelStoreInputs: Readonly<Record<string, Input>> = {
   }),
   load: quantity('power', {
     says: 'mean load while it runs',
-    symbol: 'P_l',
+    symbol: 'P_run',
     unit: kilowatts,
     above: '0 kW',
     most: '500 kW',
@@ -120,7 +120,7 @@ export const fuelStoreInputs: Readonly<Record<string, Input>> = {
   }),
   air_supply: quantity('flow', {
     says: 'air that the room of the engine is given',
-    symbol: 'Q_r',
+    symbol: 'Q_air',
     unit: airFlow,
     above: '0 m^3/hr',
     optional: true,

@@ -39,14 +39,14 @@ const use: Step = when(
 )
 
 const store: readonly Step[] = [
-  step('t_all', 'daily_running * (days / day)', { says: 'time it runs in all', symbol: 't_s', unit: hours }),
+  step('t_all', 'daily_running * (days / day)', { says: 'time it runs in all', unit: hours }),
   step('V_run', 'q_f * t_all', { says: 'fuel for that time', symbol: 'V_s', unit: litres }),
   step('V_f', 'V_run * (1 + reserve)', { says: 'fuel to store, with the reserve', unit: litres }),
   step('V_use', 'tank * tank_share', { says: 'fuel that the tanks hold for use', symbol: 'V_u', unit: litres }),
   check('stored', 'V_use >= V_f', { says: 'the tanks hold the fuel to store' }),
   step('t_lasts', 'V_use / (q_f * daily_running) * (1 day)', {
     says: 'days that the fuel in the tanks lasts, nothing in reserve',
-    symbol: 't_h',
+    symbol: 't_last',
     unit: days,
   }),
   when(

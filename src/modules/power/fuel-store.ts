@@ -21,7 +21,7 @@ const goWith = (basis: string, input: string, figure: string): readonly Limit[] 
 /** Fuel of a generator for days of running, and the air it draws. */
 export const fuelStore = defineModule({
   id: 'fuel-store',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Fuel for a generator',
   asks: 'What fuel must be in store for these days, do the tanks hold it, and what air does the engine draw?',
   inputs: fuelStoreInputs,

@@ -57,7 +57,7 @@ const tracking: readonly Step[] = [
   }),
   step('Q_array', 'E_array / charge_voltage', {
     says: 'charge of the array in a day',
-    symbol: 'Q_a',
+    symbol: 'Q_pv',
     unit: ampereHours,
     source: cite('power-balance'),
   }),
@@ -74,7 +74,7 @@ const direct: readonly Step[] = [
   step('P_rated', 'n_all * panel_power', { says: 'rated power of the array', symbol: 'P_a', unit: watts }),
   step('Q_array', 'side_by_side * panel_current * t_sun * derate', {
     says: 'charge of the array in a day',
-    symbol: 'Q_a',
+    symbol: 'Q_pv',
     unit: ampereHours,
     source: cite('ieee-1013', 'array-to-load ratio'),
   }),

@@ -8,7 +8,7 @@ import { pvArraySteps } from './pv-array-steps.ts'
 /** Panels for the daily charge of a bank by peak-sun hours, and whether they fit bank and regulator. */
 export const pvArray = defineModule({
   id: 'pv-array',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Panels by peak-sun hours',
   asks: 'What panels put back the daily charge in the darkest month, and do the chosen ones fit the regulator?',
   inputs: pvArrayInputs,

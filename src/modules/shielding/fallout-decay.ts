@@ -20,7 +20,7 @@ const when = { above: '0 hr', most: '100000 hr', unit: timeUnit }
 /** Rate and dose of fallout between two times by the power law, and when people may leave. */
 export const falloutDecay = defineModule({
   id: 'fallout-decay',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Decay of fallout and dose over a stay',
   asks: 'What dose does a stay bring while fallout decays, and when may people leave?',
   inputs: {
@@ -60,7 +60,7 @@ export const falloutDecay = defineModule({
     }),
     dose_limit: quantity('dose', {
       says: 'dose that the stay and all after it may bring',
-      symbol: 'D_lim',
+      symbol: 'D_tot',
       unit: doseUnit,
       above: '0 mSv',
     }),

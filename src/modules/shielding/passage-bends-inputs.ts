@@ -24,7 +24,7 @@ export const passageBendsInputs: Readonly<Record<string, Input>> = {
     most: '10',
     usual: ['0.5', '2'],
   }),
-  first_width: length({ says: 'width of the first leg', symbol: 'b_0', unit: far, above: '0 m', most: '10 m' }),
+  first_width: length({ says: 'width of the first leg', symbol: 'w_0', unit: far, above: '0 m', most: '10 m' }),
   first_height: length({ says: 'height of the first leg', symbol: 'h_0', unit: far, above: '0 m', most: '10 m' }),
   first_length: length({
     says: 'first leg, from the mouth to the centre of the first bend',
@@ -43,7 +43,7 @@ export const passageBendsInputs: Readonly<Record<string, Input>> = {
         says: 'the way it turns, for the sketch: shafts too are drawn flat',
         words: { left: 'to the left of one who goes in', right: 'to the right of one who goes in' },
       }),
-      width: length({ says: 'width', symbol: 'b', unit: far, above: '0 m', most: '10 m' }),
+      width: length({ says: 'width', symbol: 'w', unit: far, above: '0 m', most: '10 m' }),
       height: length({ says: 'height', symbol: 'h', unit: far, above: '0 m', most: '10 m' }),
       length: length({
         says: 'length from its bend, centre to centre, or to the person',

@@ -76,7 +76,7 @@ const albedos: readonly Step[] = [
 const doors: readonly Step[] = [
   each('doors', [
     look('x_half', halvingThickness, { row: 'material', column: 'spectrum', says: 'halving thickness', unit: thin }),
-    step('n_d', 'thickness / x_half', { says: 'halvings in this layer' }),
+    step('n_d', 'thickness / x_half', { says: 'halvings in this layer', symbol: 'n_l' }),
   ]),
   step('n_all', 'sum(doors.n_d)', { says: 'halvings in all doors' }),
   step('k_d', '2^(-n_all)', { says: 'share that all doors let through', source: cite('halving-data') }),

@@ -9,7 +9,7 @@ import { passageBendsSteps } from './passage-bends-steps.ts'
 /** What the legs, bends and doors of an entrance let through to a person at its end. */
 export const passageBends = defineModule({
   id: 'passage-bends',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Radiation round the bends of a passage',
   asks: 'What share of the radiation in the open comes through the legs, bends and doors of an entrance?',
   inputs: passageBendsInputs,
