@@ -19,7 +19,8 @@ const moduleFile = 'src/modules/living/drinking-water.ts'
 const testFile = 'test/modules/living/drinking-water.test.ts'
 const sourcesFile = 'src/modules/sources.ts'
 const listFile = 'src/modules/living/living-modules.ts'
-const pageFiles = [moduleFile, testFile, sourcesFile, listFile]
+const nomenclatureFile = 'src/modules/living/nomenclature.ts'
+const pageFiles = [moduleFile, testFile, sourcesFile, listFile, nomenclatureFile]
 
 function blockAbout(about: string): string {
   const found = blocks.filter(block => block.about === about)
@@ -30,9 +31,16 @@ function blockAbout(about: string): string {
 const copied = [
   'src',
   'docs/modules',
+  'docs/nomenclature.md',
   'test/modules/run-module.ts',
   'test/modules/published.test.ts',
+  'test/modules/nomenclature.test.ts',
+  'test/modules/nomenclature-of.ts',
+  'test/modules/symbol-uses.ts',
+  'test/modules/input-sets.ts',
   'test/docs/module-pages.test.ts',
+  'test/docs/nomenclature.test.ts',
+  'test/docs/nomenclature-page.ts',
 ]
 
 /** A copy of what the recipe needs, in a folder of its own; the installed packages are linked. */
@@ -67,6 +75,7 @@ function followRecipe(copy: string): void {
       `$1,\n${blockAbout(`${listFile} entry`)}]`,
     ),
   )
+  change(copy, nomenclatureFile, text => text.replace(/\}\s*$/, `${blockAbout(`${nomenclatureFile} entry`)}}\n`))
   write(copy, testFile, blockAbout(testFile))
 }
 
@@ -127,8 +136,23 @@ describe('the page "Add a module"', () => {
     expect(answers).toEqual(['1344 L', '1344 kg'])
   })
 
-  it('add-a-module: the page of the module is made from it', () => {
+  it('add-a-module: the line for a symbol that another module has is wanted, and is enough', {
+    timeout: 240_000,
+  }, () => {
+    expect(runCommand(copy, 'nomenclature.test.ts -t').status).toBe(0)
+    const withLine = readFileSync(join(copy, nomenclatureFile), 'utf8')
+    write(copy, nomenclatureFile, withLine.replace(blockAbout(`${nomenclatureFile} entry`), ''))
+    const { status, output } = runCommand(copy, 'nomenclature.test.ts -t')
+    write(copy, nomenclatureFile, withLine)
+    expect(status).toBe(1)
+    expect(output).toContain('V_w has no one meaning: water-store, drinking-water')
+  })
+
+  it('add-a-module: the page of the module is made from it, and its symbols are told', { timeout: 240_000 }, () => {
     expect(runCommand(copy, 'module-pages').status).toBe(0)
+    expect(readFileSync(join(copy, 'docs/nomenclature.md'), 'utf8')).toContain(
+      '[drinking-water](modules/drinking-water.md)',
+    )
     const made = (name: string) => readFileSync(join(copy, 'docs/modules', name), 'utf8')
     expect(made('drinking-water.md')).toContain('the tanks hold the water needed')
     expect(made('README.md')).toContain('drinking-water.md')

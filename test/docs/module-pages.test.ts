@@ -16,6 +16,7 @@ ${modulesByWing[wing].map(module => `| [${module.id}](${module.id}.md) | ${modul
 const index = `# Modules
 
 Generated from the code: \`UPDATE_DOCS=1 npx vitest run test/docs\` writes these pages, and a test fails where they part from it.
+The symbols of all modules stand in the [nomenclature](../nomenclature.md).
 
 ${wingOrder.map(wingTable).join('\n')}`
 pages.set('README.md', index)

@@ -33,6 +33,7 @@ export function symbolUses(module: Module): readonly SymbolUse[] {
 }
 
 const line = (name: string, says: string): string => `${name}: ${says}`
+const nameOf = (line: string): string => line.slice(0, line.indexOf(':'))
 
 const inputLines = (inputs: Readonly<Record<string, Input>>): readonly string[] =>
   Object.entries(inputs).flatMap(([name, input]) => {
@@ -40,9 +41,14 @@ const inputLines = (inputs: Readonly<Record<string, Input>>): readonly string[] 
     return input.kind === 'quantity' ? [line(name, input.says)] : []
   })
 
+/** Where numbers choose the side of a branch, the first of two lines of one name stands. */
 const stepLines = (steps: readonly Step[]): readonly string[] =>
   steps.flatMap(step => {
-    if (step.kind === 'when') return stepLines([...step.yes, ...step.no])
+    if (step.kind === 'when') {
+      const [yes, no] = [stepLines(step.yes), stepLines(step.no)]
+      const stands = (line: string): boolean => yes.some(each => nameOf(each) === nameOf(line))
+      return [...yes, ...('formula' in step.condition ? no.filter(each => !stands(each)) : no)]
+    }
     if (step.kind === 'each' || step.kind === 'pairs') return stepLines(step.steps)
     if (step.kind === 'solve') return Object.values(step.gives).map(given => line(given.name, given.says))
     return step.kind === 'check' ? [] : [line(step.name, step.says)]
