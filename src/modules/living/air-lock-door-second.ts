@@ -20,7 +20,7 @@ export const airLockDoorSecond: Second = {
     }),
     step('t_n', 'b_d * sqrt(beta_n * design_pressure / f_a)', {
       says: 'thickness needed for the stress',
-      symbol: 'w_n',
+      symbol: 'd_ser',
       unit: thin,
     }),
     step('w_n', 'alpha_n * design_pressure * b_d^4 / (modulus * thickness^3)', {
