@@ -51,11 +51,11 @@ function moments(view: SketchView, a: number, b: number): readonly Shape[] {
     anchor,
   })
   return [
-    ...(base === 'fixed' ? [at('M_base', [b / 2, 0.08 * a])] : []),
-    ...(top === 'fixed' ? [at('M_top', [b / 2, 0.9 * a])] : []),
-    ...(sides === 'fixed' ? [at('M_side', [0.03 * b, 0.28 * a], 'start')] : []),
-    at('M_vert', [b / 2, 0.45 * a]),
-    at('M_hor', [b / 2, 0.68 * a]),
+    ...(base === 'fixed' ? [at('M_base', [b / 2, 0.07 * a])] : []),
+    ...(top === 'fixed' ? [at('M_top', [b / 2, 0.95 * a])] : []),
+    ...(sides === 'fixed' ? [at('M_side', [0.03 * b, 0.2 * a], 'start')] : []),
+    at('M_vert', [b / 2, 0.36 * a]),
+    at('M_hor', [b / 2, 0.66 * a]),
   ]
 }
 
