@@ -81,9 +81,9 @@ Used by
     const cwd = folderWith({ 'skerry.md': skerry, 'roof.md': faulty })
     const valid = new Ajv2020({ strict: true, allErrors: true }).compile(schema)
     for (const args of [
-      ['16.14'],
+      ['1.07'],
       ['wall.M_base', '--down'],
-      ['shape.cover', '--to', '24.01'],
+      ['shape.cover', '--to', 'roof.M_x_mid'],
       ['shape.cover', '--to', 'A1'],
     ]) {
       const { stdout } = await undercroft(['trace', 'skerry.md', ...args, '--format', 'json'], { cwd })
