@@ -42,6 +42,7 @@ export const groundNomenclature: Readonly<Record<string, string>> = {
   u: 'pore pressure of the water in the ground',
   y_P: 'height of the force on the wall above its foot',
   z: 'depth below the ground',
+  z_bottom: 'depth of the bottom of a layer',
   z_c: 'depth where a tight layer ends and the aquifer under it begins',
   z_held: 'depth at which the pumps hold the water',
   z_lower: 'depth where a layer ceases to count',
