@@ -58,9 +58,9 @@ export class LineReach {
     this.result = this.evaluated()
   }
 
-  /** The result at so many figures. What is nought within rounding noise is `0`; its place comes from the operands. */
+  /** The result at so many figures. What is nought within rounding noise is `0`; its place comes from the operands, a whole one at most. */
   shownAt(figures: number): ShownResult {
-    if (Math.abs(this.result) <= this.size() * noise) return { result: '0', place: this.placeOfZero() }
+    if (Math.abs(this.result) <= this.size() * noise) return { result: '0', place: Math.min(1, this.placeOfZero()) }
     const result = digitsOf(this.result, figures)
     return { result, place: lastPlace(result, figures) }
   }

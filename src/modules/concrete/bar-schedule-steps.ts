@@ -46,7 +46,12 @@ const stepsOf = ({ length, ends = [], between = [] }: Shape): readonly Step[] =>
     : []),
   ...(between.length > 0
     ? [
-        check('legs', `${least(between)} >= 2 * (r + bar_size)`, {
+        step('b_room', '2 * (r + bar_size)', {
+          says: 'room that two bends take',
+          unit: size,
+          source: cite('statics', 'two bends side by side'),
+        }),
+        check('legs', `${least(between)} >= b_room`, {
           says: 'room for the bends between',
           aspect: 'geometry' as const,
           source: cite('statics', 'two bends side by side'),

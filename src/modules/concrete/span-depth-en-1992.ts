@@ -97,7 +97,7 @@ export const spanDepthEn1992 = defineModule({
       source: clause('9.2.1.1(3)'),
     }),
     limit('r_0 <= 40 * k_k', {
-      says: 'the basic ratio is one of slabs that are built, at most 40 times the factor',
+      says: 'the basic ratio is at most 40 times the factor, as in built slabs',
       advice: 'With so little steel the formula runs away: judge the depth by practice',
       otherwise: 'warn',
       on: 'steel_required',

@@ -91,10 +91,20 @@ const spanOf = (shape: EnvelopeShape): readonly Step[] => [
     gives: { level: { dimension: 'length', name: 'z_m', says: 'depth of no shear in this span', unit: lengthUnit } },
     says: 'where the moment of this span is largest',
   }),
-  moment('M_s', `(P_up + R_u) * (z_m - z_up) + M_up - ${momentAt('z_m', shape)}`, {
-    says: 'moment in the wall there',
-    symbol: 'M_s',
-  }),
+  // At its ends a span has a hinge: a difference of great moments would print as little more than rounding there.
+  when(
+    { formula: 'z_m > z_up and z_m < z' },
+    {
+      says: 'the shear is nil within the span',
+      yes: [
+        moment('M_s', `(P_up + R_u) * (z_m - z_up) + M_up - ${momentAt('z_m', shape)}`, {
+          says: 'moment in the wall there',
+          symbol: 'M_s',
+        }),
+      ],
+      no: [moment('M_s', '0 kN*m/m', { says: 'no moment at the hinge', symbol: 'M_s' })],
+    },
+  ),
 ]
 
 function spans(shape: EnvelopeShape): readonly Step[] {
