@@ -11,7 +11,7 @@
 set -eu
 
 repository=$(cd "${1:-$(dirname "$0")/../../..}" && pwd)
-command=${2:-node dist/command.js issue examples/skerry-point/skerry-point.md --out out}
+command=${2:-node dist/command.js issue examples/kelder-lock/kelder-lock.md --out out}
 mirror=${BARE_MIRROR:-http://deb.debian.org/debian}
 
 skip() {
