@@ -65,7 +65,7 @@ export function addNotebookCommands(program: Command, around: Surroundings, done
     .argument('[name]', 'one of them, to standard output; left out, they are listed')
     .option('--out <folder>', 'write each to a file of this folder')
     .description('values for the drawings, and schedules of stores, bars and quantities, as CSV')
-    .addHelpText('after', '\nExample: undercroft schedules shelter/shelter.md drawing')
+    .addHelpText('after', '\nExample: undercroft schedules shelter/shelter.md drawing-values')
     .action(async (file: string, name: string | undefined, options: SchedulesOptions) =>
       done(await (await import('./schedules.ts')).schedules(around, { file, name }, options)),
     )

@@ -48,9 +48,12 @@ export async function schedules(
   return status
 }
 
+/** No block can be called so: a hyphen is no part of a name. */
+const valuesName = 'drawing-values'
+
 function csvsOf({ drawing, schedules: tables }: Workings): readonly Csv[] {
   const values = {
-    name: 'drawing',
+    name: valuesName,
     title: 'Values for the drawings',
     rows: drawing.length,
     text: () => drawingCsv(drawing),

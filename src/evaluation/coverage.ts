@@ -1,8 +1,8 @@
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
-import { nearestName } from '../diagnostic/nearest-name.ts'
 import { type LedgerKey, ledger, wings } from '../modules/ledger.ts'
 import type { CoverageEntry, Written } from '../notebook/types.ts'
 import type { Plan } from './plan-types.ts'
+import { unknownWritten } from './unknown-written.ts'
 import type { BlockWorking, CoverageLine } from './workings.ts'
 
 /** Every line of the ledger: the blocks that answer it, the author's reason why it does not apply, or neither. */
@@ -47,8 +47,5 @@ function faultsOf({ key, by, reason }: CoverageEntry, plan: Plan, blocks: readon
   return [...missing, fault(key, `\`${key.text}\` is said not to apply, and \`${answered.name}\` answers it`)]
 }
 
-function fault({ text, place }: Written, says: string, candidates: Iterable<string> = []): Diagnostic {
-  const nearest = nearestName(text, candidates)
-  const help = nearest === undefined ? {} : { help: `Did you mean \`${nearest}\`?` }
-  return { rule: 'front-matter-value', severity: 'error', place, says, ...help }
-}
+const fault = (written: Written, says: string, names: Iterable<string> = []): Diagnostic =>
+  unknownWritten('front-matter-value', written, { says, names })

@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
-import { nearestName } from '../diagnostic/nearest-name.ts'
 import type { Requirement, Written } from '../notebook/types.ts'
 import { isKnown, type PrintContext, printedOf } from './print-context.ts'
+import { unknownWritten } from './unknown-written.ts'
 import type { BasisRow, BlockWorking, CheckLine } from './workings.ts'
 
 /** The design basis with its values and checks, and which of its names mean nothing. */
@@ -65,8 +65,5 @@ function checksNamed(name: Written, { context, blocks, diagnostics }: Known): re
   return []
 }
 
-function unknown({ text, place }: Written, says: string, candidates: Iterable<string> = []): Diagnostic {
-  const nearest = nearestName(text, candidates)
-  const help = nearest === undefined ? {} : { help: `Did you mean \`${nearest}\`?` }
-  return { rule: 'mention-unknown', severity: 'error', place, says, ...help }
-}
+const unknown = (written: Written, says: string, names: Iterable<string> = []): Diagnostic =>
+  unknownWritten('mention-unknown', written, { says, names })

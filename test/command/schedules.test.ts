@@ -19,23 +19,23 @@ describe('schedules', () => {
   it('lists what there is, prints one, and writes each to a file', async () => {
     const cwd = folderWith({ 'roof.md': drawn })
     const listed = await undercroft(['schedules', 'roof.md'], { cwd })
-    expect(listed.stdout).toMatch(/^drawing +\d+ +Values for the drawings$/m)
-    const { status, stdout } = await undercroft(['schedules', 'roof.md', 'drawing'], { cwd })
+    expect(listed.stdout).toMatch(/^drawing-values +\d+ +Values for the drawings$/m)
+    const { status, stdout } = await undercroft(['schedules', 'roof.md', 'drawing-values'], { cwd })
     expect(status).toBe(0)
     expect(stdout.split('\r\n').slice(0, 2)).toEqual([
       'calculation,block,value,meaning,amount,unit',
       '2,levels,cover,earth cover above the roof slab and its topping,1.2,m',
     ])
     expect((await undercroft(['schedules', 'roof.md', '--out', 'out'], { cwd })).status).toBe(0)
-    expect(readFileSync(join(cwd, 'out', 'roof.drawing.csv'), 'utf8')).toBe(stdout)
+    expect(readFileSync(join(cwd, 'out', 'roof.drawing-values.csv'), 'utf8')).toBe(stdout)
   })
 
   it('gives nothing from a notebook with errors, and names the nearest where there is no such schedule', async () => {
     const cwd = folderWith({ 'roof.md': drawn, 'faulty.md': faulty })
     const none = await undercroft(['schedules', 'faulty.md'], { cwd })
     expect([none.status, none.stdout]).toEqual([1, ''])
-    const wrong = await undercroft(['schedules', 'roof.md', 'drawings'], { cwd })
+    const wrong = await undercroft(['schedules', 'roof.md', 'drawing-value'], { cwd })
     expect(wrong.status).toBe(2)
-    expect(wrong.stderr).toContain('Did you mean `drawing`?')
+    expect(wrong.stderr).toContain('Did you mean `drawing-values`?')
   })
 })

@@ -1,25 +1,17 @@
 import type { Step } from '../module.ts'
 import { cite } from '../sources.ts'
-import { table } from '../table.ts'
 import { look, step, when } from '../words.ts'
 import { checkMost, mostSpacing } from './bar-choice-parts.ts'
 import { size, steelPerWidth, strength } from './bar-steps.ts'
+import { isWall, wallRatio, wallSteel } from './wall-bars.ts'
 
-const isWall = { choice: 'member', is: ['wall, vertical', 'wall, horizontal'] }
-const wallSteel = (title: string, cells: string) =>
-  table(
-    {
-      title,
-      source: cite('aci-318', 'Table 11.6.1'),
-      status: 'from memory of the standard',
-      unit: '',
-      row: { kind: 'words', says: 'bars of the wall', keys: isWall.is },
-    },
-    cells,
-  )
-const light = wallSteel('Least steel of walls, Grade 60 to No. 5, part of the gross section', '0.0012 \n 0.0020')
-const heavy = wallSteel('Least steel of walls, other bars, part of the gross section', '0.0015 \n 0.0025')
-const wallRatio = { row: 'member', says: 'least steel of the wall, both faces, over the gross section' }
+const source = cite('aci-318', 'Table 11.6.1')
+const light = wallSteel(
+  source,
+  'Least steel of walls, Grade 60 to No. 5, part of the gross section',
+  '0.0012 \n 0.0020',
+)
+const heavy = wallSteel(source, 'Least steel of walls, other bars, part of the gross section', '0.0015 \n 0.0025')
 
 /** Least steel `A_min`, per width and face. */
 export const leastAci318: readonly Step[] = [

@@ -3,9 +3,9 @@ import { cite } from '../sources.ts'
 import { check, step, when } from '../words.ts'
 import { checkMost, mostSpacing } from './bar-choice-parts.ts'
 import { steelPerWidth, strength } from './bar-steps.ts'
+import { isWall } from './wall-bars.ts'
 
 const en = (at: string) => cite('en-1992-1-1', at)
-const isWall = { choice: 'member', is: ['wall, vertical', 'wall, horizontal'] }
 const leastAtFace = (formula: string, at: string): Step =>
   step('A_min', formula, { says: 'least steel at each face', symbol: 'a_min', unit: steelPerWidth, source: en(at) })
 

@@ -1,6 +1,5 @@
 import { defineModule, type Step } from '../module.ts'
 import { cite } from '../sources.ts'
-import { table } from '../table.ts'
 import { check, choice, look, step, when } from '../words.ts'
 import {
   barChoiceCautions,
@@ -15,22 +14,15 @@ import {
 import { drawBarChoice } from './bar-choice-sketch.ts'
 import { steelPerWidth, strength } from './bar-steps.ts'
 import { leastSlabSteel, steelWords, yieldStrength } from './is456-steel.ts'
+import { isWall, wallRatio, wallSteel } from './wall-bars.ts'
 
-const isWall = { choice: 'member', is: ['wall, vertical', 'wall, horizontal'] }
-const wallSteel = (title: string, cells: string) =>
-  table(
-    {
-      title,
-      source: cite('is-456', 'cl. 32.5 a), c)'),
-      status: 'from memory of the standard',
-      unit: '',
-      row: { kind: 'words', says: 'bars of the wall', keys: isWall.is },
-    },
-    cells,
-  )
-const light = wallSteel('Least steel of walls, deformed bars to 16 mm, part of the gross section', '0.0012 \n 0.0020')
-const heavy = wallSteel('Least steel of walls, other bars, part of the gross section', '0.0015 \n 0.0025')
-const wallRatio = { row: 'member', says: 'least steel of the wall, both faces, over the gross section' }
+const source = cite('is-456', 'cl. 32.5 a), c)')
+const light = wallSteel(
+  source,
+  'Least steel of walls, deformed bars to 16 mm, part of the gross section',
+  '0.0012 \n 0.0020',
+)
+const heavy = wallSteel(source, 'Least steel of walls, other bars, part of the gross section', '0.0015 \n 0.0025')
 
 const least: readonly Step[] = [
   look('f_y', yieldStrength, { row: 'steel', says: 'characteristic strength of the steel', unit: strength }),
