@@ -1,5 +1,7 @@
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import type { Requirement, Written } from '../notebook/types.ts'
+import { linesOf } from './block-lines.ts'
+import type { PlannedLine } from './plan-types.ts'
 import { isKnown, type PrintContext, printedOf } from './print-context.ts'
 import { unknownWritten } from './unknown-written.ts'
 import type { BasisRow, BlockWorking, CheckLine } from './workings.ts'
@@ -50,12 +52,10 @@ const checksOf = ({ shownBy }: Requirement, known: Known): CheckLine[] => [
 function checksNamed(name: Written, { context, blocks, diagnostics }: Known): readonly CheckLine[] {
   const [of = '', check] = name.text.split('.')
   const block = blocks.find(each => each.name === of)
-  const found =
-    block?.checks.filter(
-      line => check === undefined || line.name.replace(/_\d+$/, '') === check || line.name === check,
-    ) ?? []
-  if (found.length > 0) return found
-  if (context.results.plan.broken.has(of) || (block && !block.complete)) return []
+  const isMeant = (line: { readonly name: string }): boolean =>
+    check === undefined || line.name.replace(/_\d+$/, '') === check || line.name === check
+  const found = block?.checks.filter(isMeant) ?? []
+  if (found.length > 0 || isStopped(context, of, isMeant)) return found
   const names = blocks.flatMap(each => each.checks.flatMap(line => (line.name ? [`${each.name}.${line.name}`] : [])))
   diagnostics.push(
     block && check === undefined
@@ -63,6 +63,22 @@ function checksNamed(name: Written, { context, blocks, diagnostics }: Known): re
       : unknown(name, `No check is called \`${name.text}\``, names),
   )
   return []
+}
+
+/** A check that a fault stopped, which has its message, or that stands in a branch not taken: it is there, and no line shows it. */
+function isStopped(
+  context: PrintContext,
+  name: string,
+  isMeant: (line: { readonly name: string }) => boolean,
+): boolean {
+  const { plan } = context.results
+  if (plan.broken.has(name)) return true
+  const index = plan.notebook.blocks.findIndex(block => block.name.text === name)
+  const [source, planned] = [plan.notebook.blocks[index], plan.blocks[index]]
+  if (source === undefined || planned === undefined) return source !== undefined
+  const checks = linesOf<PlannedLine>(planned).filter(line => line.kind === 'check')
+  const written = source.kind === 'work' ? source.statements.filter(({ kind }) => kind === 'check').length : 0
+  return checks.some(isMeant) || written > checks.length
 }
 
 const unknown = (written: Written, says: string, names: Iterable<string> = []): Diagnostic =>

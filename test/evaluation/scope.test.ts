@@ -53,6 +53,13 @@ describe('the design basis', () => {
     expect(made.errors[1]?.help).toContain('`lv.cover_enough`')
   })
 
+  it('says nothing of a check that another fault stopped', () => {
+    const broken = site + levels.replace('roof: 300 mm', 'roof: site.rof') + own
+    const made = runText(broken, { title: 'design basis:\n  - { what: depth, shown by: [depth, lv.cover_enough] }' })
+    expect(made.errors.map(fault => made.under(fault))).toEqual(['site.rof'])
+    expect(made.workings.basis[0]?.checks).toEqual([])
+  })
+
   it('refuses a line without what is asked, one with neither value nor check, and other keys', () => {
     expect(rows('  - { value: site.cover }').errors.map(({ rule }) => rule)).toEqual(['front-matter-value'])
     expect(rows('  - { what: earth }').errors.map(({ rule }) => rule)).toEqual(['front-matter-value'])
