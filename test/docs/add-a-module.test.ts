@@ -17,7 +17,7 @@ const blocks = pageBlocks(readFileSync(join(root, 'docs/add-a-module.md'), 'utf8
 
 const moduleFile = 'src/modules/living/drinking-water.ts'
 const testFile = 'test/modules/living/drinking-water.test.ts'
-const sourcesFile = 'src/modules/sources.ts'
+const sourcesFile = 'src/modules/living/living-sources.ts'
 const listFile = 'src/modules/living/living-modules.ts'
 const nomenclatureFile = 'src/modules/living/nomenclature.ts'
 const pageFiles = [moduleFile, testFile, sourcesFile, listFile, nomenclatureFile]
@@ -67,7 +67,7 @@ function change(copy: string, file: string, edit: (text: string) => string): voi
 
 /** Does what sections 2 to 5 of the page say; sections 6 and 7 are tests of their own. */
 function followRecipe(copy: string): void {
-  change(copy, sourcesFile, text => text.replace('  statics: {', `${blockAbout(sourcesFile)}  statics: {`))
+  change(copy, sourcesFile, text => text.replace(/^\} as const/m, `${blockAbout(sourcesFile)}} as const`))
   write(copy, moduleFile, blockAbout(moduleFile))
   change(copy, listFile, text =>
     `${blockAbout(`${listFile} import`)}${text}`.replace(
