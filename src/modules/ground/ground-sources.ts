@@ -11,7 +11,6 @@ export const groundSources = {
     entry:
       'Coulomb, C. A. (1776). Essai sur une application des règles de maximis et minimis à quelques problèmes de statique. Académie royale des sciences, Paris; the closed form for a plane wedge as in B. M. Das, Principles of Foundation Engineering.',
   },
-  craig: { short: 'Craig', entry: "R. F. Craig. Craig's Soil Mechanics. Spon Press, London." },
   'newmark-1935': {
     short: 'Newmark',
     entry:
