@@ -1,8 +1,8 @@
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import { nearestName } from '../diagnostic/nearest-name.ts'
-import type { Mention } from '../notebook/types.ts'
-import { dimensionWords } from '../quantity/dimension-names.ts'
-import type { Unit } from '../quantity/types.ts'
+import { valueWords } from '../formula/kind-words.ts'
+import type { Mention, Written } from '../notebook/types.ts'
+import type { System, Unit } from '../quantity/types.ts'
 import { readUnit } from '../quantity/unit.ts'
 import { blockAnchor } from './anchors.ts'
 import type { Entity, Points, Rows } from './plan-types.ts'
@@ -67,7 +67,7 @@ function answerValue(context: PrintContext, mention: Extract<Mention, { kind: 'v
   if (named.kind === 'word')
     return { kind: 'word', text: named.text, to: context.numbering.assumptions.get(named.key)?.id ?? '' }
   if (!Number.isFinite(siOf(context, named))) return absentValue(context, mention, named)
-  const unit = mention.unit ? unitFor(mention.unit, named) : undefined
+  const unit = mention.unit ? unitFor(mention.unit, named, plan.system) : undefined
   if (unit && 'fault' in unit) return unit
   const shown = shownOf(context, named, {
     ...(unit ? { unit } : {}),
@@ -93,7 +93,7 @@ function absentValue(context: PrintContext, mention: Mention, entity: Entity): F
   return { fault: undefined }
 }
 
-function unitFor(written: NonNullable<Extract<Mention, { kind: 'value' }>['unit']>, entity: Entity): Unit | Fault {
+function unitFor(written: Written, entity: Entity, system: System): Unit | Fault {
   const read = readUnit(written.text)
   const fault = (rule: Diagnostic['rule'], says: string): Fault => ({
     fault: { rule, severity: 'error', place: written.place, says },
@@ -102,6 +102,6 @@ function unitFor(written: NonNullable<Extract<Mention, { kind: 'value' }>['unit'
   if (read.unit.dimension === entity.dimension) return read.unit
   return fault(
     'dimension-mismatch',
-    `\`${entity.key}\` is ${dimensionWords(entity.dimension)}; it cannot be shown in \`${written.text}\``,
+    `\`${entity.key}\` is ${valueWords(entity, system)}; it cannot be shown in \`${written.text}\``,
   )
 }

@@ -39,7 +39,7 @@ export function soundFormula(draft: Draft, reading: Reading, about: { key: strin
     }
   }
   const find: Find = name => usable(lookUp(draft, name, about.block))
-  const proof = proveIn(formula, find)
+  const proof = proveIn(draft, formula, find)
   if (!proof.ok) {
     for (const fault of proof.faults)
       breakKey(draft, about.key, authorFault(draft, fault, { written, block: about.block }))

@@ -167,12 +167,14 @@ export type Find = (name: string) => Entity | readonly Entity[] | Points | undef
 const kindOf = (found: Entity | readonly Entity[] | Points): Kind => {
   if ('kind' in found) {
     if (found.kind === 'points') return { kind: 'table', ...found.kinds }
-    return { kind: 'value', dimension: found.dimension, ...(found.point ? { point: true } : {}) }
+    return kindOfEntity('value', found)
   }
   const first = found[0]
   if (!first) throw new Error('a list without rows cannot be used')
-  return { kind: 'list', dimension: first.dimension }
+  return kindOfEntity('list', first)
 }
+
+const kindOfEntity = (kind: 'value' | 'list', { dimension, point }: Entity): Kind => ({ kind, dimension, point })
 
 export const seatOf = (found: Entity | readonly Entity[] | Points): Seat => {
   if ('kind' in found) {
@@ -192,12 +194,16 @@ export function operandsOf(formula: Formula, find: Find): Operands {
   return operands
 }
 
-/** Dimension faults of a formula in a scope, or its result. */
-export const proveIn = (formula: Formula, find: Find) =>
-  prove(formula, name => {
-    const found = find(name)
-    return found && kindOf(found)
-  })
+/** Dimension faults of a formula in a scope, in the units of the notebook's system, or its result. */
+export const proveIn = ({ system }: Pick<Draft, 'system'>, formula: Formula, find: Find) =>
+  prove(
+    formula,
+    name => {
+      const found = find(name)
+      return found && kindOf(found)
+    },
+    { system },
+  )
 
 /** The formula as a plain function over the slots. */
 export const compileIn = (formula: Formula, find: Find) =>

@@ -95,7 +95,7 @@ export const moduleFault = (stage: Stage, says: string): Error => new Error(`mod
 export function soundStep(stage: Stage, text: string) {
   const formula = ownFormula(stage.draft, text)
   const find = findFor(stage)
-  const proof = proveIn(formula, find)
+  const proof = proveIn(stage.draft, formula, find)
   if (!proof.ok) throw moduleFault(stage, `\`${text}\`: ${proof.faults.map(fault => fault.says).join('; ')}`)
   const operands: Operands = operandsOf(formula, find)
   return { formula, operands, compiled: compileIn(formula, find), result: proof.result }

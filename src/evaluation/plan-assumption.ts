@@ -1,8 +1,8 @@
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
+import { valueWords } from '../formula/kind-words.ts'
 import { readFormula } from '../formula/read-formula.ts'
 import type { Node } from '../formula/types.ts'
 import type { Assumption, Written } from '../notebook/types.ts'
-import { dimensionWords } from '../quantity/dimension-names.ts'
 import { isAtMost } from '../quantity/tolerance.ts'
 import type { Definition } from './definition.ts'
 import { breakKey, type Draft, faultAt, newSlot } from './draft.ts'
@@ -112,16 +112,13 @@ function readLike(draft: Draft, written: Written, like: Literal): Literal | unde
   const read = readValue(written)
   if ('fault' in read) draft.diagnostics.push(read.fault)
   else if ('word' in read)
-    draft.diagnostics.push(notComparable(written, `Expected ${dimensionWords(like.dimension)} here, got a text`))
+    draft.diagnostics.push(notComparable(written, `Expected ${valueWords(like, draft.system)} here, got a text`))
   else if (read.literal.dimension !== like.dimension || read.literal.point !== like.point) {
-    const says = `Expected ${kindWords(like)} here, got ${kindWords(read.literal)}`
+    const says = `Expected ${valueWords(like, draft.system)} here, got ${valueWords(read.literal, draft.system)}`
     draft.diagnostics.push({ ...notComparable(written, says), rule: 'dimension-mismatch' })
   } else return read.literal
   return undefined
 }
-
-const kindWords = ({ dimension, point }: Literal): string =>
-  point ? 'a temperature on a scale (degC)' : dimensionWords(dimension)
 
 const notComparable = (written: Written, says: string): Diagnostic => ({
   rule: 'value-kind',

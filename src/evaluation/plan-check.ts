@@ -44,7 +44,7 @@ export function sidesOf(draft: Draft, tree: Node, about: { operands: Operands; f
     if (!found) throw new Error(`check: nothing is called \`${name}\``)
     return seatOf(found)
   }
-  const plain = unit ?? resultUnit(draft, { dimension: dimensionOfSide(demand, about.find) })
+  const plain = unit ?? resultUnit(draft, { dimension: dimensionOfSide(draft, demand, about.find) })
   return { demand: compileNode(demand, seat), capacity: compileNode(capacity, seat), unit: plain, demandLeft }
 }
 
@@ -54,8 +54,8 @@ function unitOfSide(side: Node, operands: Operands) {
   return found && 'kind' in found && found.kind === 'number' ? found.unit : undefined
 }
 
-function dimensionOfSide(side: Node, find: Find) {
-  const proof = proveIn({ text: '', tree: side, names: [] }, find)
+function dimensionOfSide(draft: Draft, side: Node, find: Find) {
+  const proof = proveIn(draft, { text: '', tree: side, names: [] }, find)
   if (!proof.ok || proof.result.kind !== 'value') throw new Error('a side of a check is a number')
   return proof.result.dimension
 }

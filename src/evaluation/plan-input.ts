@@ -1,8 +1,8 @@
 import type { Diagnostic, Place } from '../diagnostic/diagnostic.ts'
 import { nearestName } from '../diagnostic/nearest-name.ts'
+import { kindWords, valueWords } from '../formula/kind-words.ts'
 import type { ChoiceInput, Input, QuantityInput } from '../modules/module.ts'
 import type { Written } from '../notebook/types.ts'
-import { dimensionWords } from '../quantity/dimension-names.ts'
 import type { Dimension, Unit } from '../quantity/types.ts'
 import { unitOf } from '../quantity/unit.ts'
 import { lookUp, type Sound, sameAs, soundFormula } from './author-formula.ts'
@@ -140,7 +140,7 @@ function planQuantity(
     breakKey(
       draft,
       field.key,
-      wrongDimension(input, { written: value.reading.written, dimension, got: result, name: field.name }),
+      wrongDimension(draft, input, { written: value.reading.written, dimension, got: result, name: field.name }),
     )
     return undefined
   }
@@ -154,21 +154,19 @@ function planQuantity(
 const onScale = (input: QuantityInput): boolean =>
   input.unit !== undefined && unitOf(input.unit.SI).offset !== undefined
 
-const scaleWords = 'a temperature on a scale (degC)'
-
 function wrongDimension(
+  { system }: Draft,
   input: QuantityInput,
   about: { written: Written; dimension: Dimension; got: Sound['result']; name: string },
 ): Diagnostic {
-  const { got: found } = about
-  const expected = onScale(input) ? scaleWords : dimensionWords(about.dimension)
-  const got = found.kind === 'value' ? (found.point ? scaleWords : dimensionWords(found.dimension)) : `a ${found.kind}`
+  const expected = valueWords({ dimension: about.dimension, point: onScale(input) }, system)
+  const got = kindWords(about.got, system)
   return {
     rule: 'dimension-mismatch',
     severity: 'error',
     place: about.written.place,
     says: `Expected ${expected} for \`${about.name}\`, got ${got}`,
-    help: `\`${about.name}\` is the ${input.says}${input.unit ? `, for example in ${input.unit.SI}` : ''}`,
+    help: `\`${about.name}\` is the ${input.says}${input.unit ? `, for example in ${input.unit[system]}` : ''}`,
   }
 }
 

@@ -1,5 +1,5 @@
+import { kindWords } from '../formula/kind-words.ts'
 import type { Statement } from '../notebook/types.ts'
-import { dimensionWords } from '../quantity/dimension-names.ts'
 import { sameAs, soundFormula } from './author-formula.ts'
 import type { Definition } from './definition.ts'
 import { breakKey, type Draft, newSlot, pushTruth, pushValue, resultUnit } from './draft.ts'
@@ -44,7 +44,7 @@ function planStep(
   const sound = reading && soundFormula(draft, reading, { key, block: blockNameOf(draft, definition) })
   if (!sound) return
   if (sound.result.kind !== 'value') {
-    const says = `\`${statement.name.text}\` must be a number; this is ${sound.result.kind === 'truth' ? 'a comparison' : `a ${sound.result.kind}`}`
+    const says = `\`${statement.name.text}\` must be a number; this is ${kindWords(sound.result, draft.system)}`
     breakKey(draft, key, { rule: 'value-kind', severity: 'error', place: statement.formula.place, says })
     return
   }
@@ -82,12 +82,11 @@ function planOwnCheck(
   const sound = reading && soundFormula(draft, reading, { key, block: blockNameOf(draft, definition) })
   if (!sound) return
   if (sound.result.kind !== 'truth') {
-    const got = sound.result.kind === 'value' ? dimensionWords(sound.result.dimension) : `a ${sound.result.kind}`
     breakKey(draft, key, {
       rule: 'statement-unread',
       severity: 'error',
       place: statement.formula.place,
-      says: `This line is neither a step nor a check: it is ${got} without a name`,
+      says: `This line is neither a step nor a check: it is ${kindWords(sound.result, draft.system)} without a name`,
       help: 'Write `name = …` to keep the value, or a comparison to check it',
     })
     return

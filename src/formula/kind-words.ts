@@ -6,7 +6,7 @@ import type { FunctionName, Kind, Node } from './types.ts'
 export type ValueKind = Extract<Kind, { kind: 'value' }>
 
 /** `a pressure (kN/m^2)`, `a temperature on a scale (degC)`: a value as a message says it. */
-export function valueWords({ dimension, point }: ValueKind, system: System): string {
+export function valueWords({ dimension, point }: Omit<ValueKind, 'kind'>, system: System): string {
   return point ? `a temperature on a scale (${displayPoint(system).text})` : dimensionWords(dimension, system)
 }
 

@@ -18,17 +18,12 @@ import type { Fault, Formula, Kind, Node, Proof, Span } from './types.ts'
 
 export type KindOf = (name: string) => Kind | undefined
 
-export interface ProofOptions {
-  /** The system whose units messages speak of. */
-  readonly system?: System
-}
-
 /**
  * Proves the dimensions of a formula before any number exists. All faults are collected; what hangs on a faulty part stays silent.
- * `to UNIT` must have the dimension of the result.
+ * `to UNIT` must have the dimension of the result. Messages speak of the units of `system`.
  */
-export function prove(formula: Formula, kindOf: KindOf, options: ProofOptions = {}): Proof {
-  const proving = new Proving(kindOf, options.system ?? 'SI')
+export function prove(formula: Formula, kindOf: KindOf, { system }: { readonly system: System }): Proof {
+  const proving = new Proving(kindOf, system)
   const result = proving.of(formula.tree)
   if (result) proving.shownIn(formula, result)
   return result && proving.faults.length === 0 ? { ok: true, result } : { ok: false, faults: proving.faults }
@@ -108,9 +103,11 @@ class Proving {
   private value(node: Node): Value | undefined {
     const kind = this.of(node)
     if (!kind || kind.kind === 'value') return kind
-    const help = { list: 'Write `sum(...)` of the list', table: 'Write `interpolate(table, x)`', truth: undefined }[
-      kind.kind
-    ]
+    const help = {
+      list: 'Write `sum(...)`, `min(...)` or `max(...)` of the list',
+      table: 'Write `interpolate(table, x)`',
+      truth: undefined,
+    }[kind.kind]
     return this.fault(node.span, `${begun(this.words(kind))} stands where one value is expected`, help)
   }
 
@@ -178,8 +175,11 @@ class Proving {
     return { kind: 'value', dimension: left.dimension, point: true }
   }
 
-  private unlike(node: Extract<Node, { left: Node }>, [left, right]: readonly [Value, Value]): undefined {
-    const says = `\`${node.kind === 'logic' ? '' : node.op}\` needs two alike, got ${this.words(left)} and ${this.words(right)}`
+  private unlike(
+    node: Extract<Node, { kind: 'arithmetic' | 'comparison' }>,
+    [left, right]: readonly [Value, Value],
+  ): undefined {
+    const says = `\`${node.op}\` needs two alike, got ${this.words(left)} and ${this.words(right)}`
     return this.fault(node.at, says, zeroHelp([node.left, node.right], [left, right], this.system))
   }
 
@@ -272,7 +272,7 @@ class Proving {
   /** An argument of min and max: a value, or a list whose every value counts. */
   private member(node: Node): Value | undefined {
     const kind = node.kind === 'name' ? this.of(node) : this.value(node)
-    if (kind?.kind === 'list') return { kind: 'value', dimension: kind.dimension }
+    if (kind?.kind === 'list') return { ...kind, kind: 'value' }
     return kind?.kind === 'value' || !kind ? kind : this.value(node)
   }
 
@@ -294,7 +294,7 @@ class Proving {
 
   private listed(node: Node): Value | undefined {
     const kind = this.of(node)
-    if (kind?.kind === 'list') return { kind: 'value', dimension: kind.dimension }
+    if (kind?.kind === 'list') return this.difference(node, { ...kind, kind: 'value' })
     return kind && this.fault(node.span, '`sum` takes a list, and this is none')
   }
 

@@ -105,10 +105,13 @@ export interface Fault {
 
 export type Read = { readonly ok: true; readonly formula: Formula } | { readonly ok: false; readonly fault: Fault }
 
-/** What a name stands for when a formula is proved: one value, a list of values of one dimension, a table, or nothing known. */
+/**
+ * What a name stands for when a formula is proved: one value, a list of values of one dimension, or a table; and what a formula comes to.
+ * `point`: temperatures on a scale.
+ */
 export type Kind =
   | { readonly kind: 'value'; readonly dimension: Dimension; readonly point?: boolean }
-  | { readonly kind: 'list'; readonly dimension: Dimension }
+  | { readonly kind: 'list'; readonly dimension: Dimension; readonly point?: boolean }
   | {
       readonly kind: 'table'
       readonly from: Dimension

@@ -15,7 +15,7 @@ export const dimensionName = (dimension: Dimension): string =>
   rowOf(dimension)?.name ?? displayUnit(dimension, 'SI').text
 
 /** Words and unit for a message: `a pressure (kN/m^2)`, `a plain number`, `a quantity in kN*m^3`. */
-export function dimensionWords(dimension: Dimension, system: System = 'SI'): string {
+export function dimensionWords(dimension: Dimension, system: System): string {
   const unit = displayUnit(dimension, system).text
   const row = rowOf(dimension)
   if (!row) return `a quantity in ${unit}`

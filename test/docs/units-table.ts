@@ -7,7 +7,7 @@ export function unitsTable(): string {
   for (const name of unitNames) {
     const unit = listedUnit(name)
     if (!unit) continue
-    const words = unit.dimension.key === '' ? 'ratio, angle' : dimensionWords(unit.dimension)
+    const words = unit.dimension.key === '' ? 'ratio, angle' : dimensionWords(unit.dimension, 'SI')
     rows.set(words, [...(rows.get(words) ?? []), `\`${name}\``])
   }
   return [

@@ -221,13 +221,17 @@ describe('compile against mathjs', () => {
     fc.assert(
       fc.property(soundFormulas, ({ text, length, force }) => {
         const ours = formula(text)
-        const proof = prove(ours, name => {
-          const unit = unitOf(soundValues[name as keyof typeof soundValues][1])
-          return { kind: 'value', dimension: unit.dimension }
-        })
+        const proof = prove(
+          ours,
+          name => {
+            const unit = unitOf(soundValues[name as keyof typeof soundValues][1])
+            return { kind: 'value', dimension: unit.dimension }
+          },
+          { system: 'SI' },
+        )
         expect(proof.ok, text).toBe(true)
         const bare = `(1 m)^(${length}) * (1 kN)^(${force})`
-        const expected = prove(formula(bare), () => undefined)
+        const expected = prove(formula(bare), () => undefined, { system: 'SI' })
         expect(proof.ok && expected.ok && proof.result).toEqual(expected.ok && expected.result)
         const value = compile(ours, seat)(slots)
         const other = theirs(math.parse(text))

@@ -23,6 +23,7 @@ const kinds: Readonly<Record<string, Kind>> = {
   dT: value('temperature'),
   n: { kind: 'list', dimension: dimension('ratio') },
   q: { kind: 'list', dimension: dimension('pressure') },
+  Ts: { kind: 'list', dimension: dimension('temperature'), point: true },
   t: { kind: 'table', from: dimension('ratio'), to: dimension('length') },
   tT: { kind: 'table', from: dimension('temperature'), to: dimension('temperature'), fromPoint: true, toPoint: true },
   is: { kind: 'truth' },
@@ -36,14 +37,14 @@ function formula(text: string): Formula {
 }
 
 function result(text: string): string {
-  const proof = prove(formula(text), kindOf)
+  const proof = prove(formula(text), kindOf, { system: 'SI' })
   if (!proof.ok) throw new Error(`${text}: ${proof.faults.map(fault => fault.says).join('; ')}`)
   const kind = proof.result
   return kind.kind === 'value' ? `${kind.point ? 'point ' : ''}${kind.dimension.key}` : kind.kind
 }
 
 const faults = (text: string): readonly Fault[] => {
-  const proof = prove(formula(text), kindOf)
+  const proof = prove(formula(text), kindOf, { system: 'SI' })
   return proof.ok ? [] : proof.faults
 }
 
@@ -93,6 +94,9 @@ describe('prove: what holds', () => {
     ['min(T, U, 20 degC)', `point ${key('K')}`],
     ['T to degF', `point ${key('K')}`],
     ['T to K', `point ${key('K')}`],
+    ['max(Ts)', `point ${key('K')}`],
+    ['min(Ts, T)', `point ${key('K')}`],
+    ['max(Ts) - T', key('K')],
     ['interpolate(tT, T)', `point ${key('K')}`],
     ['a < b', 'truth'],
     ['a < b <= 3 m', 'truth'],
@@ -141,6 +145,8 @@ describe('prove: what does not hold, with its place', () => {
     ['t + 1', 1, 'A table stands where one value is expected'],
     ['min(t, a)', 5, 'A table stands where one value is expected'],
     ['sum(a)', 5, '`sum` takes a list, and this is none'],
+    ['sum(Ts)', 5, 'A temperature on a scale can only be compared, or have a difference added or taken away'],
+    ['max(Ts, dT)', 9, '`max` mixes a temperature on a scale with a temperature difference'],
     ['interpolate(a, k)', 13, '`interpolate` takes a table first, and this is none'],
     ['interpolate(t, a)', 16, 'The table goes by a plain number, not by a length (m)'],
     ['interpolate(tT, dT)', 17, 'The table mixes a temperature on a scale with a temperature difference'],
@@ -178,7 +184,7 @@ describe('prove: what does not hold, with its place', () => {
     ['exp(w)', 'Divide by a unit: `... / (kN/m^2)`'],
     ['sin(a)', 'Divide by a unit: `... / m`'],
     ['T * 2', 'Write `K` for a difference; `T - (-273.15 degC)` is the absolute temperature'],
-    ['q * 2', 'Write `sum(...)` of the list'],
+    ['q * 2', 'Write `sum(...)`, `min(...)` or `max(...)` of the list'],
   ])('prove: `%s` is helped: %s', (text, help) => {
     expect(faults(text)[0]!.help).toBe(help)
   })

@@ -193,10 +193,14 @@ describe('chooseDigits: random formulas in units', () => {
             }),
           )
           const line = lineOf(text, values)
-          const proof = prove(line.formula, name => ({
-            kind: 'value',
-            dimension: unitOf(values[name]!.unit).dimension,
-          }))
+          const proof = prove(
+            line.formula,
+            name => ({
+              kind: 'value',
+              dimension: unitOf(values[name]!.unit).dimension,
+            }),
+            { system },
+          )
           if (!proof.ok || proof.result.kind !== 'value') throw new Error(text)
           fc.pre(Number.isFinite(line.compiled(line.slots)))
           const unit = displayUnit(proof.result.dimension, system)

@@ -281,7 +281,9 @@ describe('texNumbers', () => {
     fc.assert(
       fc.property(soundFormulas, ({ text }) => {
         const read = formula(text)
-        const proof = prove(read, name => ({ kind: 'value', dimension: unitOf(units[name]!).dimension }))
+        const proof = prove(read, name => ({ kind: 'value', dimension: unitOf(units[name]!).dimension }), {
+          system: 'SI',
+        })
         if (!proof.ok || proof.result.kind !== 'value') throw new Error(text)
         const unit = displayUnit(proof.result.dimension, 'SI')
         const value = compile(read, name => ({ kind: 'slot', slot: names.indexOf(name as keyof typeof soundValues) }))(

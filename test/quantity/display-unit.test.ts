@@ -30,10 +30,10 @@ describe('dimension names', () => {
   })
 
   test('dimension words: words with the unit of the system', () => {
-    expect(dimensionWords(dimensionByName('pressure')!)).toBe('a pressure (kN/m^2)')
+    expect(dimensionWords(dimensionByName('pressure')!, 'SI')).toBe('a pressure (kN/m^2)')
     expect(dimensionWords(dimensionByName('pressure')!, 'US')).toBe('a pressure (psf)')
-    expect(dimensionWords(dimensionless)).toBe('a plain number')
-    expect(dimensionWords(dimensionOf({ length: 3, time: -3 }))).toBe('a quantity in m^3/s^3')
+    expect(dimensionWords(dimensionless, 'SI')).toBe('a plain number')
+    expect(dimensionWords(dimensionOf({ length: 3, time: -3 }), 'SI')).toBe('a quantity in m^3/s^3')
     expect(dimensionName(dimensionOf({ mass: 1, length: 4, time: -2 }))).toBe('kN*m^3')
   })
 })
