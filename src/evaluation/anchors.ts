@@ -19,7 +19,7 @@ export interface Numbering {
 }
 
 /** An anchor: letters of the key, anything but letters, figures and `_` made a hyphen. */
-export const anchorOf = (key: string): string => `v-${key.replaceAll(/[^\p{L}\p{N}_]/gu, '-')}`
+const anchorOf = (key: string): string => `v-${key.replaceAll(/[^\p{L}\p{N}_]/gu, '-')}`
 
 /** A row of the Given table. What a line works out has its own anchor there, and the row another. */
 export const givenAnchor = (block: string, { name, line }: PlannedGiven): string =>

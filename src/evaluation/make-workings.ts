@@ -1,6 +1,4 @@
 import { sortDiagnostics } from '../diagnostic/sort-diagnostics.ts'
-import { typedDigits } from '../quantity/number-print.ts'
-import type { Shown } from '../quantity/types.ts'
 import { blockAnchor, numberLines } from './anchors.ts'
 import { answerMentions } from './answer-mentions.ts'
 import { linesOf } from './block-lines.ts'
@@ -12,7 +10,7 @@ import type { Results } from './evaluate.ts'
 import { citable, gatherReferences } from './gather-references.ts'
 import { truth } from './judge-blocks.ts'
 import { moduleSymbols } from './module-symbols.ts'
-import type { PlannedBlock, PlannedCalc, PlannedLine, Typed } from './plan-types.ts'
+import type { PlannedBlock, PlannedCalc, PlannedLine } from './plan-types.ts'
 import { printAssume } from './print-assume.ts'
 import type { PrintContext } from './print-context.ts'
 import { printGiven } from './print-given.ts'
@@ -21,6 +19,7 @@ import { pick, printTrail } from './print-lines.ts'
 import { printSecond } from './print-second.ts'
 import { schedulesOf } from './schedules.ts'
 import { sketchOf } from './sketch-view.ts'
+import { typedShown } from './typed-shown.ts'
 import { typedValues } from './typed-values.ts'
 import { usersOf } from './users.ts'
 import type { BlockWorking, CalcWorking, Line, PointsTable, Workings } from './workings.ts'
@@ -122,8 +121,6 @@ function tablesOf(context: PrintContext, index: number): PointsTable[] {
     return { name: named.name, says: named.remark, points }
   })
 }
-
-const typedShown = ({ digits, unit }: Typed): Shown => ({ digits: typedDigits(digits), unit, exact: true })
 
 /** False where some value of the block was stopped by a fault. */
 function isComplete(context: PrintContext, block: Exclude<PlannedBlock, { kind: 'assume' }>): boolean {

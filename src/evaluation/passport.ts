@@ -1,15 +1,15 @@
 import type { Module, PublishedCase } from '../modules/module.ts'
-import { digitsOf, plainNumber } from '../quantity/number-print.ts'
+import { digitsOf } from '../quantity/number-print.ts'
 import { inUnit } from '../quantity/to-unit.ts'
 import { isAtMost } from '../quantity/tolerance.ts'
 import type { Unit } from '../quantity/types.ts'
-import { standsClose, unitText } from '../quantity/unit.ts'
 import type { Results } from './evaluate.ts'
 import { readLiteral } from './literal.ts'
 import { moduleSymbols } from './module-symbols.ts'
 import type { PlannedCalc } from './plan-types.ts'
 import { runCase } from './run-case.ts'
 import { shownText } from './shown-text.ts'
+import { shownWords } from './shown-words.ts'
 import type { CalcWorking, Workings } from './workings.ts'
 
 /** One published answer beside ours, as text. */
@@ -76,16 +76,11 @@ function caseOf(module: Module, published: PublishedCase): PassportCase {
     says: published.says,
     answers: answers.map(({ says, unit, published: printed, ours, agrees }) => ({
       says,
-      published: withUnit(printed, unit),
-      ours: ours ? withUnit(ours, unit) : 'no answer',
+      published: shownWords({ digits: printed, unit }),
+      ours: ours ? shownWords({ digits: ours, unit }) : 'no answer',
       agrees,
     })),
   }
-}
-
-function withUnit(digits: string, unit: Unit): string {
-  const name = unitText(unit)
-  return plainNumber(digits) + (name && !standsClose(unit) ? ` ${name}` : name)
 }
 
 function useOf(results: Results, module: Module, use: CalcWorking): PassportUse {
@@ -118,6 +113,6 @@ function outsideOf(results: Results, module: Module, planned: PlannedCalc): Pass
 }
 
 function spanText(unit: Unit, [from, to]: readonly [number, number]): string {
-  const [least, most] = [from, to].map(si => withUnit(digitsOf(inUnit(si, unit), 3), unit))
+  const [least, most] = [from, to].map(si => shownWords({ digits: digitsOf(inUnit(si, unit), 3), unit }))
   return least === most ? `tested at ${least} only` : `tested ${least} to ${most}`
 }

@@ -1,12 +1,13 @@
 import type { Module, QuantityInput } from '../modules/module.ts'
-import { digitsOf, plainNumber, typedDigits } from '../quantity/number-print.ts'
+import { digitsOf } from '../quantity/number-print.ts'
 import { inUnit } from '../quantity/to-unit.ts'
 import { isAtMost, isBelow } from '../quantity/tolerance.ts'
-import { unitText } from '../quantity/unit.ts'
 import { pushOp } from './draft.ts'
 import { ownLiteral } from './literal.ts'
 import type { Stage } from './module-scope.ts'
 import type { Entity, PlannedGiven, PlannedRange } from './plan-types.ts'
+import { shownWords } from './shown-words.ts'
+import { typedShown } from './typed-shown.ts'
 
 /** An input outside what the method allows stops the block before its first step. */
 export function planRanges(stage: Stage, given: readonly PlannedGiven[], alive: number): void {
@@ -58,8 +59,7 @@ function boundText(bound: string, { typed, unit: shown }: Entity): string {
   const { digits, unit: own, si } = ownLiteral(bound)
   const unit = typed?.unit ?? shown
   const number = own.text === unit.text ? digits : String(Number(digitsOf(inUnit(si, unit), 3)))
-  const name = unitText(unit)
-  return `${plainNumber(typedDigits(number))} ${name}`.trimEnd()
+  return shownWords(typedShown({ digits: number, unit }))
 }
 
 type Keeps = (value: number) => boolean

@@ -68,7 +68,7 @@ function planStep(stage: Stage, step: Step): void {
   }
 }
 
-/** One formula line; `text` may differ from the step's own (a value carried from the row before). */
+/** One formula line. */
 function planFormula(stage: Stage, step: Omit<FormulaStep, 'kind'>): Entity {
   const sound = soundStep(stage, step.formula)
   if (sound.result.kind !== 'value') throw moduleFault(stage, `\`${step.name}\` is not a number`)

@@ -1,7 +1,7 @@
 import { isAtMost } from '../quantity/tolerance.ts'
-import type { Shown } from '../quantity/types.ts'
-import type { PlannedAssume, PlannedAssumption, Typed } from './plan-types.ts'
+import type { PlannedAssume, PlannedAssumption } from './plan-types.ts'
 import { type PrintContext, shownOf, siOf } from './print-context.ts'
+import { typedShown } from './typed-shown.ts'
 import type { AssumptionRow } from './workings.ts'
 
 export type UsersOf = (key: string) => AssumptionRow['users']
@@ -21,11 +21,11 @@ function rowOf(
   const origin = context.numbering.assumptions.get(named.key) ?? { id: '', number: '' }
   const si = named.kind === 'number' ? siOf(context, named) : Number.NaN
   const range = row.range && {
-    from: asTyped(row.range.from),
-    to: asTyped(row.range.to),
+    from: typedShown(row.range.from),
+    to: typedShown(row.range.to),
     inside: isAtMost(row.range.from.si, si) && isAtMost(si, row.range.to.si),
   }
-  const measured = typeof row.measured === 'object' ? asTyped(row.measured) : row.measured
+  const measured = typeof row.measured === 'object' ? typedShown(row.measured) : row.measured
   return {
     ...origin,
     block: about.blockName,
@@ -42,5 +42,3 @@ function rowOf(
     place: assumption.name.place,
   }
 }
-
-const asTyped = (typed: Typed): Shown => ({ digits: typed.digits, unit: typed.unit, exact: true })

@@ -5,6 +5,7 @@ import { secondLinesOf } from './block-lines.ts'
 import type { Results } from './evaluate.ts'
 import type { Entity } from './plan-types.ts'
 import { scopeData } from './scope-data.ts'
+import { numberData, shownData } from './shown-data.ts'
 import { substituted } from './substituted.ts'
 import type {
   AssumptionRow,
@@ -52,8 +53,6 @@ export type ResultsData = ReturnType<typeof resultsData>
 type Place = { readonly line: number; readonly column: number }
 const placeData = ({ line, column }: Place): Place => ({ line, column })
 
-const shownData = ({ digits, unit }: Shown) => ({ shown: digits, unit: unit.text })
-
 function blockData(results: Results, block: Exclude<BlockWorking, { kind: 'assume' }>) {
   const calc = block.kind === 'calc' ? block : undefined
   return {
@@ -92,7 +91,7 @@ function valueData(results: Results, entity: Entity, shown: Shown) {
     symbol: entity.symbol,
     si: results.slots[entity.slot] ?? Number.NaN,
     dimension: dimensionName(entity.dimension),
-    ...shownData(shown),
+    ...numberData(shown),
   }
 }
 
@@ -135,7 +134,7 @@ function stepData(line: Exclude<Line, CheckLine>) {
   }
   switch (line.kind) {
     case 'formula':
-      return { ...base, name: line.name, ...substituted(line.working), result: shownData(line.result) }
+      return { ...base, name: line.name, ...substituted(line.working), result: numberData(line.result) }
     case 'look':
       return {
         ...base,
@@ -143,9 +142,9 @@ function stepData(line: Exclude<Line, CheckLine>) {
         table: line.title,
         interpolations: line.interpolations.map(({ working, result }) => ({
           ...substituted(working),
-          result: shownData(result),
+          result: numberData(result),
         })),
-        result: shownData(line.result),
+        result: numberData(line.result),
       }
     case 'branch':
       return {
@@ -158,7 +157,7 @@ function stepData(line: Exclude<Line, CheckLine>) {
         ...base,
         method: line.title,
         verified: line.verified,
-        gives: line.gives.map(({ name, printed }) => ({ name, ...shownData(printed.shown) })),
+        gives: line.gives.map(({ name, printed }) => ({ name, ...numberData(printed.shown) })),
       }
   }
 }
@@ -169,8 +168,8 @@ function checkData(line: CheckLine) {
     name: line.name,
     says: line.says,
     ...substituted(line.working),
-    ...(line.demand ? { demand: shownData(line.demand) } : {}),
-    ...(line.capacity ? { capacity: shownData(line.capacity) } : {}),
+    ...(line.demand ? { demand: numberData(line.demand) } : {}),
+    ...(line.capacity ? { capacity: numberData(line.capacity) } : {}),
     ...(line.ratio ? { ratio: line.ratio.value } : {}),
     satisfied: line.satisfied,
     ...doubtsData(line),
@@ -193,8 +192,8 @@ function secondData(results: Results, block: CalcWorking) {
   if (!second) return {}
   const compared = second.comparisons.map(({ says, first, second: other, difference, band, agrees }) => ({
     says,
-    first: { symbol: first.symbol, ...shownData(first.shown) },
-    second: { symbol: other.symbol, ...shownData(other.shown) },
+    first: { symbol: first.symbol, ...numberData(first.shown) },
+    second: { symbol: other.symbol, ...numberData(other.shown) },
     difference,
     band,
     agrees,
@@ -222,14 +221,11 @@ function assumptionData(results: Results, row: AssumptionRow) {
     status: row.status,
     ...(row.closes ? { closes: row.closes } : {}),
     ...(row.range
-      ? { range: { from: shownData(row.range.from), to: shownData(row.range.to), inside: row.range.inside } }
+      ? { range: { from: numberData(row.range.from), to: numberData(row.range.to), inside: row.range.inside } }
       : {}),
-    ...(row.measured === undefined ? {} : { measured: measuredData(row.measured) }),
+    ...(row.measured === undefined ? {} : { measured: shownData(row.measured) }),
     ...(row.evidence ? { evidence: row.evidence } : {}),
     users: row.users.map(user => user.number),
     place: placeData(row.place),
   }
 }
-
-const measuredData = (measured: Shown | string) =>
-  typeof measured === 'string' ? { word: measured } : shownData(measured)

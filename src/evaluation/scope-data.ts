@@ -1,4 +1,4 @@
-import type { Shown } from '../quantity/types.ts'
+import { shownData } from './shown-data.ts'
 import type { Workings } from './workings.ts'
 
 /** The design basis and the coverage ledger as plain data: checks by their numbers, blocks by their names. */
@@ -15,6 +15,3 @@ export const scopeData = ({ basis, coverage }: Workings) => ({
     ...(reason === undefined ? {} : { not_applicable: reason }),
   })),
 })
-
-const shownData = (shown: Shown | string) =>
-  typeof shown === 'string' ? { word: shown } : { shown: shown.digits, unit: shown.unit.text }

@@ -1,12 +1,9 @@
-import { digitsOf, plainNumber } from '../quantity/number-print.ts'
+import { digitsOf } from '../quantity/number-print.ts'
 import { inUnit } from '../quantity/to-unit.ts'
-import { unitText } from '../quantity/unit.ts'
 import type { Entity } from './plan-types.ts'
+import { shownWords } from './shown-words.ts'
+import { typedShown } from './typed-shown.ts'
 
 /** A value in words of a message: as typed where the author typed it, otherwise to four figures in its own unit. */
-export function shownText(entity: Entity, si: number): string {
-  const { typed, unit } = entity
-  const digits = typed ? typed.digits : digitsOf(inUnit(si, unit), 4)
-  const name = unitText(typed ? typed.unit : unit)
-  return name ? `${plainNumber(digits)} ${name}` : plainNumber(digits)
-}
+export const shownText = ({ typed, unit }: Entity, si: number): string =>
+  shownWords(typed ? typedShown(typed) : { digits: digitsOf(inUnit(si, unit), 4), unit })

@@ -1,8 +1,7 @@
 import type { Drawing, SketchView } from '../modules/sketch.ts'
-import { plainNumber } from '../quantity/number-print.ts'
-import { unitText } from '../quantity/unit.ts'
 import type { Entity, PlannedCalc } from './plan-types.ts'
 import { type PrintContext, shownOf, siOf } from './print-context.ts'
+import { shownWords } from './shown-words.ts'
 
 /** The module's sketch of this block; none where the block is not complete enough to be drawn. */
 export function sketchOf(context: PrintContext, block: PlannedCalc): Drawing | undefined {
@@ -19,7 +18,7 @@ function viewOf(context: PrintContext, block: PlannedCalc, suffix: string): Sket
   }
   const shown = (name: string): string => {
     const entity = find(name)
-    return entity && Number.isFinite(siOf(context, entity)) ? shownTextOf(context, entity) : ''
+    return entity && Number.isFinite(siOf(context, entity)) ? shownWords(shownOf(context, entity)) : ''
   }
   return {
     number,
@@ -29,10 +28,4 @@ function viewOf(context: PrintContext, block: PlannedCalc, suffix: string): Sket
     rows: list =>
       Array.from({ length: block.rows.get(list) ?? 0 }, (_, index) => viewOf(context, block, `_${index + 1}`)),
   }
-}
-
-function shownTextOf(context: PrintContext, entity: Entity): string {
-  const { digits, unit } = shownOf(context, entity)
-  const name = unitText(unit)
-  return name ? `${plainNumber(digits)} ${name}` : plainNumber(digits)
 }

@@ -4,7 +4,7 @@ import type { Results } from './evaluate.ts'
 import type { Entity, PlannedBlock, PlannedLine } from './plan-types.ts'
 import { tableId, traceSpots } from './trace-spots.ts'
 import type { Spot } from './trace-types.ts'
-import { tablesUsedBy, usedBy } from './used-by.ts'
+import { givenBy, tablesUsedBy, usedBy } from './used-by.ts'
 import type { Line } from './workings.ts'
 
 /** What the spots of lines are made from. */
@@ -26,7 +26,7 @@ export function lineSpots(context: LineContext, block: PlannedBlock): Spot[] {
   })
   const known = new Set(reached.map(({ id }) => id))
   const missed = lines.flatMap(line =>
-    givesOf(line).flatMap(entity => (known.has(entity.key) ? [] : [missedSpot(line, entity)])),
+    givenBy(line).flatMap(entity => (known.has(entity.key) ? [] : [missedSpot(line, entity)])),
   )
   return [...reached, ...missed]
 }
@@ -50,11 +50,6 @@ function restsOf(line: PlannedLine, branches: ReadonlyMap<number, string>): stri
     ...(line.kind === 'look' ? [tableId(line.table.title)] : []),
     ...line.guards.flatMap(guard => branches.get(guard) ?? []),
   ]
-}
-
-function givesOf(line: PlannedLine): readonly Entity[] {
-  if (line.kind === 'formula' || line.kind === 'look') return [line.gives]
-  return line.kind === 'solve' ? line.gives.map(({ entity }) => entity) : []
 }
 
 /** A value whose line was not reached: it stands in the trace without a value. */

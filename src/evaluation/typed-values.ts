@@ -1,3 +1,4 @@
+import { childrenOf } from '../formula/names-of.ts'
 import type { Node } from '../formula/types.ts'
 import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
@@ -51,20 +52,4 @@ function alone(node: Node): Shown | undefined {
 function quantitiesIn(node: Node): Shown[] {
   if (node.kind !== 'quantity') return childrenOf(node).flatMap(quantitiesIn)
   return node.value === 0 || node.value === 1 ? [] : [{ digits: typedDigits(node.text), unit: node.unit, exact: true }]
-}
-
-function childrenOf(node: Node): readonly Node[] {
-  switch (node.kind) {
-    case 'negative':
-    case 'not':
-      return [node.of]
-    case 'arithmetic':
-    case 'comparison':
-    case 'logic':
-      return [node.left, node.right]
-    case 'call':
-      return node.args
-    default:
-      return []
-  }
 }

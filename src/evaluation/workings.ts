@@ -2,7 +2,7 @@ import type { Diagnostic, Place } from '../diagnostic/diagnostic.ts'
 import type { Formula } from '../formula/types.ts'
 import type { CheckAspect } from '../modules/module.ts'
 import type { Drawing } from '../modules/sketch.ts'
-import type { Dimension, Shown, Unit } from '../quantity/types.ts'
+import type { Shown, Unit } from '../quantity/types.ts'
 
 /** A value made ready for print in one place, with the page anchor of the step or assumption that made it. */
 export interface Printed {
@@ -344,6 +344,3 @@ export interface Workings {
   readonly typed: readonly TypedValue[]
   readonly diagnostics: readonly Diagnostic[]
 }
-
-/** Re-exported for readers of workings. */
-export type { Dimension }

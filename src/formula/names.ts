@@ -15,17 +15,6 @@ const letter = '(?:[A-Za-zµ]|(?=\\p{L})\\p{Script=Greek})'
 export const namePattern = `${letter}(?:${letter}|[0-9_])*`
 const wholeName = new RegExp(`^${namePattern}$`, 'u')
 
-const words: ReadonlyMap<string, string> = new Map([
-  ['to', 'it chooses the unit of a result'],
-  ['and', 'it joins conditions'],
-  ['or', 'it joins conditions'],
-  ['not', 'it turns a condition round'],
-  ['pi', 'it is the number 3.14159…'],
-  ...['true', 'false', 'null', 'undefined', 'NaN', 'Infinity', 'mod', 'xor', 'if', 'else', 'π', '__proto__'].map(
-    word => [word, 'it is kept free of meaning'] as const,
-  ),
-])
-
 /** Words that formulas refuse wherever they stand. */
 export const strangeWords: ReadonlySet<string> = new Set([
   'true',
@@ -38,6 +27,16 @@ export const strangeWords: ReadonlySet<string> = new Set([
   'xor',
   'if',
   'else',
+])
+
+/** Why a word of the language may not be a name. */
+const words: ReadonlyMap<string, string> = new Map([
+  ['to', 'it chooses the unit of a result'],
+  ['and', 'it joins conditions'],
+  ['or', 'it joins conditions'],
+  ['not', 'it turns a condition round'],
+  ...['pi', 'π'].map(word => [word, 'it is the number 3.14159…'] as const),
+  ...[...strangeWords, '__proto__'].map(word => [word, 'it is kept free of meaning'] as const),
 ])
 
 /** The micro sign counts as the Greek letter, so that one name has one spelling. */

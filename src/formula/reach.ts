@@ -4,7 +4,7 @@ import { one } from '../quantity/unit.ts'
 import { type LineInput, LineReach, type Operand, type ShownResult } from './line-reach.ts'
 import type { Comparison, Compiled } from './types.ts'
 
-export type { LineInput, Operand } from './line-reach.ts'
+export type { Operand } from './line-reach.ts'
 
 export interface Digits {
   /** What to print for each operand in this line, in the order given. */

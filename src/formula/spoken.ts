@@ -6,8 +6,6 @@ import { callArguments, type ShownOf, valuesOf } from './printed-parts.ts'
 import { symbolSpoken } from './symbol.ts'
 import type { Comparison, Formula, FunctionName, Node } from './types.ts'
 
-export { symbolSpoken } from './symbol.ts'
-
 interface Leaves {
   readonly name: (name: string) => string
   readonly quantity: (node: Extract<Node, { kind: 'quantity' }>) => string

@@ -26,7 +26,6 @@ const sentences: ReadonlyMap<string, Sentence> = new Map([
   ['$', ['`$` is not a sign of formulas', 'Write names without it']],
   ['@', ['`@` is not a sign of formulas']],
   ['\\', ['Formulas are not TeX', 'Write `alpha`, `sqrt(x)`, `a / b`']],
-  ['"', ['Formulas have no text in quotation marks']],
 ])
 
 /** The fault for a character that no token of formulas begins with. */

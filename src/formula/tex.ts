@@ -8,8 +8,6 @@ import { readingTex, readSymbol, type SymbolReading, withIndex } from './symbol.
 import { type Leaves, texTree, unitPiece } from './tex-tree.ts'
 import type { Formula, Node } from './types.ts'
 
-export { symbolTex } from './symbol.ts'
-
 /** The symbol a name is printed with; undefined where it has none and its own letters serve. */
 export type SymbolOf = (name: string) => string | undefined
 

@@ -28,8 +28,8 @@ export function innerText(lines: Lines, value: string, firstLine: number): Inner
   return { text: value.replaceAll(/\r(?!\n)/g, '\n'), lines, starts, ends }
 }
 
-/** Returns the offset in the file of a character of the inner text. */
-export function fileOffset(inner: InnerText, offset: number): number {
+/** The offset in the file of a character of the inner text. */
+function fileOffset(inner: InnerText, offset: number): number {
   const index = inner.starts.findLastIndex(start => start <= offset)
   const end = inner.ends[index]
   return end === undefined ? 0 : Math.max(0, end.file - Math.max(0, end.inner - offset))

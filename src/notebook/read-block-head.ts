@@ -3,7 +3,7 @@ import type { Fence } from './read-fence.ts'
 import { error, type Reading } from './reading.ts'
 import type { Block, Written } from './types.ts'
 
-export const blockKinds = ['assume', 'calc', 'work'] as const satisfies readonly Block['kind'][]
+const blockKinds = ['assume', 'calc', 'work'] as const satisfies readonly Block['kind'][]
 
 /** The first line of a block: `calc two-way-slab roof`. */
 export interface BlockHead {

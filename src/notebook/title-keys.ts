@@ -13,8 +13,8 @@ import {
 } from './title-values.ts'
 import type { CheckLevel, TitleBlock } from './types.ts'
 
-export const checkLevels = ['self', 'other person', 'other organisation'] as const satisfies readonly CheckLevel[]
-export const figureLimits = { from: 3, to: 6 } as const
+const checkLevels = ['self', 'other person', 'other organisation'] as const satisfies readonly CheckLevel[]
+const figureLimits = { from: 3, to: 6 } as const
 
 type Part = Partial<TitleBlock>
 

@@ -73,7 +73,6 @@ export interface TitleBlock {
 export interface Assumption {
   readonly name: Written
   readonly value: Written
-  /** Where one value was typed: the digits and unit stay as typed. */
   readonly basis?: Written
   readonly range?: { readonly from: Written; readonly to: Written }
   readonly status: 'confirmed' | 'hold'

@@ -1,4 +1,4 @@
-import { add, multiply, rational, rationalText, subtract } from './rational.ts'
+import { add, multiply, rational, rationalText, subtract, zero } from './rational.ts'
 import { type Base, bases, type Dimension, type Rational } from './types.ts'
 
 const interned = new Map<string, Dimension>()
@@ -27,7 +27,7 @@ function pairwise(a: Dimension, b: Dimension, join: (x: Rational, y: Rational) =
 }
 
 function exponentAt(dimension: Dimension, index: number): Rational {
-  return dimension.exponents[index] ?? rational(0)
+  return dimension.exponents[index] ?? zero
 }
 
 /** Exponent of one base. */

@@ -1,6 +1,6 @@
 import { exponentOf } from './dimension.ts'
 import { rowOf } from './dimension-table.ts'
-import { add, multiply, rational } from './rational.ts'
+import { add, multiply, rational, zero } from './rational.ts'
 import type { Base, Dimension, Rational, System, Unit, UnitPart } from './types.ts'
 import { unitFromParts, unitOf } from './unit.ts'
 
@@ -46,7 +46,7 @@ export const displayPoint = (system: System): Unit => unitOf(system === 'SI' ? '
 function built(dimension: Dimension, system: System): Unit {
   const mass = exponentOf(dimension, 'mass')
   const isForce = mass.n !== 0 && add(exponentOf(dimension, 'time'), multiply(mass, rational(2))).n === 0
-  const force = isForce ? mass : rational(0)
+  const force = isForce ? mass : zero
   const parts: UnitPart[] = [{ name: forceUnit[system], exponent: force }]
   for (const [base, name] of Object.entries(baseUnits[system]) as [Base, string][])
     parts.push({ name, exponent: left(dimension, { base, force }) })

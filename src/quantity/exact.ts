@@ -23,9 +23,10 @@ function decimal(text: string): Exact {
   return shift < 0 ? { n, d: 10n ** BigInt(-shift), pi: 0 } : { n: n * 10n ** BigInt(shift), d: 1n, pi: 0 }
 }
 
+/** The product, exact. */
 export const exactTimes = (a: Exact, b: Exact): Exact => ({ n: a.n * b.n, d: a.d * b.d, pi: a.pi + b.pi })
 
-export const exactOver = (a: Exact, b: Exact): Exact => ({ n: a.n * b.d, d: a.d * b.n, pi: a.pi - b.pi })
+const exactOver = (a: Exact, b: Exact): Exact => ({ n: a.n * b.d, d: a.d * b.n, pi: a.pi - b.pi })
 
 function wholePower(a: Exact, k: number): Exact {
   const by = BigInt(Math.abs(k))

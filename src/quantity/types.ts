@@ -42,13 +42,6 @@ export interface Unit {
   readonly offset?: number
 }
 
-/** A number in coherent SI with its dimension. */
-export interface Quantity {
-  readonly si: number
-  readonly dimension: Dimension
-  readonly point?: boolean
-}
-
 export type System = 'SI' | 'US'
 
 /** A number made ready for print. `digits` are the characters of the number: `-26.08`, `12500`, `1.2e-6`. */

@@ -1,6 +1,6 @@
 import type { Element, Nodes } from 'hast'
 import { fromHtmlIsomorphic } from 'hast-util-from-html-isomorphic'
-import { symbolTex } from '../formula/tex.ts'
+import { symbolTex } from '../formula/symbol.ts'
 import { renderTex } from './render-tex.ts'
 
 /** A stretch of a symbol in one style: letters italic, words and digits upright, subscripts below the line. */
