@@ -1,4 +1,4 @@
-import type { Second } from '../modules/module.ts'
+import type { Comparison, Second } from '../modules/module.ts'
 import { newSlot } from './draft.ts'
 import { findIn, judge, moduleFault, newScope, type Stage } from './module-scope.ts'
 import { forgetWhereStopped, planWithLimits } from './plan-limits.ts'
@@ -32,23 +32,21 @@ export function planSecond(stage: Stage, second: Second): PlannedSecond | undefi
     alive,
   })
   forgetWhereStopped(own, { alive, gives: [...stage.all.values()].filter(entity => !before.has(entity)) })
-  const known = (name: string): Entity => {
-    const found = findIn(scope, name)
-    if (!found || !('kind' in found))
-      throw moduleFault(stage, `the second method compares \`${name}\`, which nothing gives`)
-    return found
-  }
-  const comparisons = second.compare
-    .filter(compare => findIn(scope, compare.first) !== undefined && findIn(scope, compare.second) !== undefined)
-    .map(compare => ({
-      compare,
-      first: known(compare.first),
-      second: known(compare.second),
-      applies: compare.when ? judge(own, compare.when) : { known: true },
-    }))
+  const comparisons = second.compare.flatMap(compare => {
+    const pair = pairOf(own, compare)
+    return pair ? [{ compare, ...pair, applies: compare.when ? judge(own, compare.when) : { known: true } }] : []
+  })
   const parents = parentsOf([...stage.lines, ...own.lines])
   const leaning = leaningOf(own.lines, { parents, first: new Set(stage.lines.flatMap(givenBy)) })
   return { ...head, limits, lines: own.lines, leaning, comparisons, shares: sharedOf(parents, comparisons) }
+}
+
+/** The two answers that are compared; nothing where one is of a choice not made here. A list is our own bug. */
+function pairOf(stage: Stage, compare: Comparison): { first: Entity; second: Entity } | undefined {
+  const [first, second] = [findIn(stage.scope, compare.first), findIn(stage.scope, compare.second)]
+  if (!first || !second) return undefined
+  if ('kind' in first && 'kind' in second) return { first, second }
+  throw moduleFault(stage, `the second method compares \`${compare.first}\` and \`${compare.second}\`: one is a list`)
 }
 
 type Parents = ReadonlyMap<Entity, readonly Entity[]>

@@ -1,6 +1,6 @@
 import { blockAnchor } from './anchors.ts'
 import type { Results } from './evaluate.ts'
-import { truth } from './judge-blocks.ts'
+import { secondLimitsOf, truth } from './judge-blocks.ts'
 import { percentText } from './percent-text.ts'
 import type { PlannedBlock, PlannedCalc, PlannedGiven } from './plan-types.ts'
 import type { Spot } from './trace-types.ts'
@@ -11,7 +11,11 @@ import type { AssumptionRow, BlockWorking, CalcWorking } from './workings.ts'
 export function blockSpots(results: Results, block: PlannedBlock, printed: BlockWorking): Spot[] {
   if (printed.kind === 'assume') return printed.rows.map(row => assumptionSpot(results, row))
   if (block.kind === 'calc' && printed.kind === 'calc')
-    return [...givenSpots(block, printed), ...limitSpots(results, block, printed), ...agreementSpots(block, printed)]
+    return [
+      ...givenSpots(block, printed),
+      ...limitSpots(results, block, printed),
+      ...agreementSpots(results, block, printed),
+    ]
   return pointsSpots(results, block.index)
 }
 
@@ -60,7 +64,8 @@ const noteOf = ({ taken: byDefault }: PlannedGiven): { note: string } => ({
 })
 
 function limitSpots({ slots }: Results, block: PlannedCalc, { name, place }: CalcWorking): Spot[] {
-  return block.limits.flatMap(({ limit, judged }, index): Spot[] => {
+  const limits = [...block.limits, ...secondLimitsOf(block, slots)]
+  return limits.flatMap(({ limit, judged }, index): Spot[] => {
     const kept = truth(judged, slots)
     if ('known' in judged || kept === undefined) return []
     return [
@@ -71,7 +76,7 @@ function limitSpots({ slots }: Results, block: PlannedCalc, { name, place }: Cal
         number: '',
         symbol: '',
         value: kept ? 'kept' : 'exceeded',
-        says: `limit of ${name}: ${limit.says}`,
+        says: `limit of ${name}${index < block.limits.length ? '' : ', second method'}: ${limit.says}`,
         ...(limit.source ? { reference: { key: limit.source.key, at: limit.source.at } } : {}),
         place,
         restsOn: judged.operands.map(({ key }) => key),
@@ -80,11 +85,11 @@ function limitSpots({ slots }: Results, block: PlannedCalc, { name, place }: Cal
   })
 }
 
-function agreementSpots(block: PlannedCalc, { name, place, second }: CalcWorking): Spot[] {
+function agreementSpots({ slots }: Results, block: PlannedCalc, { name, place, second }: CalcWorking): Spot[] {
   const printed = second?.comparisons ?? []
-  return (block.second?.comparisons ?? []).flatMap(({ compare, first, second: other }, index): Spot[] => {
+  return (block.second?.comparisons ?? []).flatMap(({ compare, applies, first, second: other }, index): Spot[] => {
     const found = printed.find(({ says }) => says === compare.says)
-    if (!found) return []
+    if (!found || truth(applies, slots) !== true) return []
     return [
       {
         id: `${blockAnchor(name)}-agreement-${index + 1}`,

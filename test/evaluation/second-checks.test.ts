@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { resultsData } from '../../src/evaluation/results-data.ts'
+import { traceGraph } from '../../src/evaluation/trace-graph.ts'
 import { defineModule } from '../../src/modules/module.ts'
 import { check, limit, ratio, step } from '../../src/modules/words.ts'
 import { fence, type RunText, runText, said } from './run-text.ts'
@@ -145,5 +146,36 @@ describe('limits of a second method', () => {
       modules: [twin],
     })
     expect(ran.errors.map(({ rule }) => rule)).toEqual(['value-not-finite'])
+  })
+
+  it('stand in the trace with the limits of both methods and with what compares the two', () => {
+    const ran = run('x: 3\nneed: 5')
+    const spots = [...traceGraph(ran.results, ran.workings).values()]
+    const of = (kind: string) =>
+      spots.filter(spot => spot.kind === kind).map(({ says, value, restsOn }) => [says, value, restsOn])
+    expect(of('limit')).toEqual([
+      ['limit of t: the number is at most ten', 'kept', ['t.x']],
+      ['limit of t, second method: the sum is at most a hundred', 'kept', ['t.z']],
+      ['limit of t, second method: the sum is at least two', 'kept', ['t.z']],
+    ])
+    expect(of('agreement')).toEqual([['the two methods of t: sums', 'agree', ['t.y', 't.z']]])
+  })
+
+  it('has in the trace only the comparison that applies, of two that are called alike', () => {
+    const { second } = twin
+    if (!second) throw new Error('it has a second method')
+    const either = defineModule({
+      ...twin,
+      second: {
+        ...second,
+        compare: [
+          { first: 'y', second: 'z', band: 0.1, says: 'sums', when: { formula: 'x > 5' } },
+          { first: 'z', second: 'y', band: 0.1, says: 'sums', when: { formula: 'x <= 5' } },
+        ],
+      },
+    })
+    const ran = runText(fence('calc twin t', 'x: 3\nneed: 5'), { modules: [either] })
+    const spots = [...traceGraph(ran.results, ran.workings).values()].filter(({ kind }) => kind === 'agreement')
+    expect(spots.map(({ restsOn }) => restsOn)).toEqual([['t.z', 't.y']])
   })
 })
