@@ -19,10 +19,15 @@ export function secondHtml(block: CalcWorking, setting: Setting): Element[] {
     h('div.second', [
       h('div.second-head', [label, introduction(block, second, setting)]),
       ...linesHtml(second.lines, block.name, setting),
-      comparisons(second.comparisons, setting),
-      h('p.shares', [h('b', 'Both methods share: '), ...shared(second.shares, setting)]),
+      ...comparedHtml(second, setting),
     ]),
   ]
+}
+
+/** The answers side by side and what they share; where none is compared, that. */
+function comparedHtml({ comparisons: lines, shares }: SecondWorking, setting: Setting): Element[] {
+  if (lines.length === 0) return [h('p.shares', 'For these inputs no answer of the two methods is compared.')]
+  return [comparisons(lines, setting), h('p.shares', [h('b', 'Both methods share: '), ...shared(shares, setting)])]
 }
 
 /** What the method is, in full where it is first used. */

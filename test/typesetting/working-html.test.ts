@@ -41,6 +41,14 @@ describe('working-html: a calculation', () => {
     expect(text).toContain('kept')
     expect(text).toContain('agree')
   })
+  it('says where no answer of the two methods is compared, and then not what they share', () => {
+    if (!roof.second) throw new Error('the roof has a second method')
+    const alone = workingHtml({ ...roof, second: { ...roof.second, comparisons: [] } }, 3, setting)
+    expect(words(alone)).toContain('no answer of the two methods is compared')
+    expect(words(alone)).not.toContain('Both methods share:')
+    expect(all(alone, element => classed(element, 'comparisons'))).toEqual([])
+    expect(all(page, element => classed(element, 'comparisons'))).toHaveLength(1)
+  })
   it('a block that an error stopped says so', () => {
     expect(words(workingHtml({ ...roof, complete: false }, 3, setting))).toContain('Not complete')
   })
