@@ -1,9 +1,8 @@
 import type { Step } from '../module.ts'
 import { cite } from '../sources.ts'
-import { check, solve, step, when } from '../words.ts'
+import { check, step, when } from '../words.ts'
 import { moment } from './braced-pit-envelope.ts'
 import { forceUnit, lineLoadUnit, lineMomentUnit } from './ground-units.ts'
-import { largest } from './largest.ts'
 
 const memberMoment = { SI: 'kN*m', US: 'lbf*ft' }
 const statics = cite('statics')
@@ -32,17 +31,10 @@ const lagging: readonly Step[] = [
 
 /** Struts, walers, wall or soldier piles, and lagging. */
 export const bracedPitMembers: readonly Step[] = [
-  solve(largest('force_per_length'), {
-    takes: { values: { list: 'struts.R_s' }, other: 'R_low' },
-    gives: {
-      largest: {
-        dimension: 'force_per_length',
-        name: 'R_max',
-        says: 'largest reaction of a strut level',
-        unit: lineLoadUnit,
-      },
-    },
-    says: 'the level that bears most',
+  step('R_max', 'max(struts.R_s, R_low)', {
+    says: 'largest reaction of a strut level',
+    unit: lineLoadUnit,
+    source: statics,
   }),
   step('N_max', 'R_max * spacing', { says: 'load of the most loaded strut', unit: forceUnit, source: statics }),
   step('M_waler', 'R_max * spacing^2 / 8', {
@@ -51,17 +43,10 @@ export const bracedPitMembers: readonly Step[] = [
     unit: memberMoment,
     source: statics,
   }),
-  solve(largest('moment_per_length'), {
-    takes: { values: { list: 'struts.M_s' }, other: 'M_top' },
-    gives: {
-      largest: {
-        dimension: 'moment_per_length',
-        name: 'M_span',
-        says: 'largest moment in a span or at the top strut',
-        unit: lineMomentUnit,
-      },
-    },
-    says: 'the place that bears most, down to the lowest strut',
+  step('M_span', 'max(struts.M_s, M_top)', {
+    says: 'largest moment in a span or at the top strut',
+    unit: lineMomentUnit,
+    source: statics,
   }),
   moment('M_wall', 'max(M_span, M_foot)', { says: 'largest moment in the wall', symbol: 'M_max' }),
   when({ given: 'pile_spacing' }, { yes: lagging }),
