@@ -28,14 +28,22 @@ export const quantity = (dimension: DimensionName, asked: Asked): QuantityInput 
   dimension,
   ...asked,
 })
+/** A length. */
 export const length = (asked: Asked): QuantityInput => quantity('length', asked)
+/** A plain number. */
 export const ratio = (asked: Asked): QuantityInput => quantity('ratio', asked)
+/** An angle. */
 export const angle = (asked: Asked): QuantityInput => quantity('angle', asked)
+/** A pressure. */
 export const pressure = (asked: Asked): QuantityInput => quantity('pressure', asked)
+/** A unit weight, a force per volume. */
 export const unitWeight = (asked: Asked): QuantityInput => quantity('unit_weight', asked)
 
+/** One of a few words. */
 export const choice = (asked: Omit<ChoiceInput, 'kind'>): ChoiceInput => ({ kind: 'choice', ...asked })
+/** Free text that names a row or a block. */
 export const label = (asked: Omit<LabelInput, 'kind'>): LabelInput => ({ kind: 'label', ...asked })
+/** Rows, each with the same fields; `says` is what the rows are. */
 export const list = (says: string, asked: Omit<ListInput, 'kind' | 'says'>): ListInput => ({
   kind: 'list',
   says,
