@@ -8,7 +8,7 @@ export interface Origin {
   readonly number: string
 }
 
-/** Numbers and anchors of everything that is printed. Anchors come from names, so that they outlive renumbering. */
+/** Numbers and anchors of everything that is printed. Anchors of values come from names, so that they outlive renumbering. */
 export interface Numbering {
   /** By index of block: `4`; `''` for assumptions. */
   readonly blocks: readonly string[]

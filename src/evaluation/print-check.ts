@@ -1,16 +1,16 @@
 import { one } from '../quantity/unit.ts'
 import { checkRatio } from './check-ratio.ts'
 import { satisfied } from './judge-blocks.ts'
-import type { Base } from './line-base.ts'
 import type { PlannedCheck } from './plan-types.ts'
 import type { PrintContext } from './print-context.ts'
 import { printSides, printTruth } from './print-formula.ts'
+import type { LineBase } from './printed-line.ts'
 import { ratioDigits } from './ratio-digits.ts'
 import { settled } from './settled.ts'
 import type { CheckLine } from './workings.ts'
 
 /** A check with both sides, printed to as many figures as its verdict needs, and demand over capacity. */
-export function printCheck(context: PrintContext, line: PlannedCheck, base: Base): CheckLine {
+export function printCheck(context: PrintContext, line: PlannedCheck, base: LineBase): CheckLine {
   const { formula, operands, compiled, sides, name, aspect } = line
   const head = { kind: 'check', ...base, name, ...verdictOf(context, line), ...(aspect ? { aspect } : {}) } as const
   if (!sides || ![sides.demand, sides.capacity].every(side => Number.isFinite(settled(side(context.results.slots)))))

@@ -1,7 +1,6 @@
 import { isNought } from '../formula/bare-unit.ts'
 import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
-import type { Base } from './line-base.ts'
 import { literalOf } from './literal.ts'
 import type { PlannedBranch, PlannedFormula, PlannedLine, PlannedSolve } from './plan-types.ts'
 import { printCheck } from './print-check.ts'
@@ -9,6 +8,7 @@ import { type PrintContext, printedOf, shownOf, siOf } from './print-context.ts'
 import { printFormula, printTruth } from './print-formula.ts'
 import { rowForPrint } from './print-given.ts'
 import { printLook } from './print-look.ts'
+import type { LineBase } from './printed-line.ts'
 import { referenceOf } from './reference-of.ts'
 import type { BranchLine, FormulaLine, Line, SolveLine } from './workings.ts'
 
@@ -53,7 +53,7 @@ function printLine(context: PrintContext, line: PlannedLine): Line | undefined {
   }
 }
 
-function formulaLine(context: PrintContext, line: PlannedFormula, base: Base): FormulaLine {
+function formulaLine(context: PrintContext, line: PlannedFormula, base: LineBase): FormulaLine {
   const { gives, formula, operands, compiled } = line
   const { working, result, fewer } = printFormula(context, { formula, operands, compiled, unit: gives.unit })
   const plain = handedOn(context, line) ?? result
@@ -74,7 +74,7 @@ function handedOn(context: PrintContext, { formula, gives }: PlannedFormula): Sh
   return shownOf(context, gives.same)
 }
 
-function branchLine(context: PrintContext, line: PlannedBranch, base: Base): BranchLine {
+function branchLine(context: PrintContext, line: PlannedBranch, base: LineBase): BranchLine {
   if (line.chosen) {
     const { holds, because } = line.chosen
     return { kind: 'branch', ...base, holds, because }
@@ -85,7 +85,7 @@ function branchLine(context: PrintContext, line: PlannedBranch, base: Base): Bra
   return { kind: 'branch', ...base, holds: context.results.slots[slot] === 1, working }
 }
 
-function solveLine(context: PrintContext, line: PlannedSolve, base: Base): SolveLine {
+function solveLine(context: PrintContext, line: PlannedSolve, base: LineBase): SolveLine {
   const answer = line.solve(context.results.slots)
   for (const { name, entity } of line.gives) {
     if (!line.step.gives[name]?.whole || !Number.isInteger(siOf(context, entity))) continue

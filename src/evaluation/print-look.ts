@@ -5,15 +5,15 @@ import type { Axis } from '../modules/table.ts'
 import { fromUnit } from '../quantity/to-unit.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
 import { unitOf } from '../quantity/unit.ts'
-import type { Base } from './line-base.ts'
 import { lookAt } from './plan-look.ts'
 import type { Entity, PlannedLook } from './plan-types.ts'
 import { exactOf, type PrintContext, printedOf, siOf } from './print-context.ts'
 import { type Loose, printNumbers } from './print-formula.ts'
+import type { LineBase } from './printed-line.ts'
 import type { Interpolated, LookedAxis, LookLine } from './workings.ts'
 
 /** A look-up with its neighbourhood: the corner cells as printed in the table, and each interpolation as a line. */
-export function printLook(context: PrintContext, line: PlannedLook, base: Base): LookLine {
+export function printLook(context: PrintContext, line: PlannedLook, base: LineBase): LookLine {
   const found = lookAt(line, context.results.slots)
   if (!found.ok) throw new Error(`a look-up with a value has a place in its table: ${found.says}`)
   const { table, gives, tableUnit } = line
