@@ -12,3 +12,12 @@ export const countOf =
     if (count >= least && count <= most) return count
     throw new InvalidArgumentError(`It is a whole number from ${least} to ${most}.`)
   }
+
+/** Reads a number of percent between two others. */
+export const percentOf =
+  (least: number, most: number) =>
+  (text: string): number => {
+    const percent = /^\d+(?:\.\d+)?$/.test(text) ? Number(text) : Number.NaN
+    if (percent >= least && percent <= most) return percent
+    throw new InvalidArgumentError(`It is a number of percent from ${least} to ${most}.`)
+  }

@@ -1,7 +1,7 @@
 import { type Command, Option } from 'commander'
 import type { CompareOptions } from './compare.ts'
 import type { Done } from './done.ts'
-import { countOf, format } from './option-kinds.ts'
+import { countOf, format, percentOf } from './option-kinds.ts'
 import type { ProveOptions } from './prove.ts'
 import type { Surroundings } from './surroundings.ts'
 import type { TickOptions } from './tick-options.ts'
@@ -36,7 +36,13 @@ export function addReviewCommands(program: Command, around: Surroundings, done: 
       new Option('--spread <spread>', 'how an assumption is drawn; uniform when left out').choices([
         'uniform',
         'triangular',
+        'normal',
       ]),
+    )
+    .addOption(
+      new Option('--coverage <percent>', 'what a range holds of a normal spread; 95 when left out').argParser(
+        percentOf(1, 99.9),
+      ),
     )
     .option('--latin', 'draw a Latin hypercube')
     .option(

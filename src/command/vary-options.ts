@@ -1,3 +1,5 @@
+import type { Spread } from '../study/draw.ts'
+
 /** How `vary` is called. */
 export interface VaryOptions {
   readonly format: 'text' | 'json'
@@ -8,7 +10,9 @@ export interface VaryOptions {
   /** 1 where left out. */
   readonly seed?: number
   /** Uniform where left out. */
-  readonly spread?: 'uniform' | 'triangular'
+  readonly spread?: Spread
+  /** Percent of a normal distribution that a range holds; 95 where left out. */
+  readonly coverage?: number
   readonly latin?: boolean
   readonly on?: readonly string[]
   readonly svg?: string

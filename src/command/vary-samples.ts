@@ -1,8 +1,10 @@
 import { numberLines } from '../evaluation/anchors.ts'
+import { usualCoverage } from '../study/draw.ts'
 import { proportionInterval } from '../study/proportion-interval.ts'
-import { type CheckCount, preparedSamples, type Sampled, type SampleOptions, sample } from '../study/sample.ts'
+import { type CheckCount, preparedSamples, type Sampled, sample } from '../study/sample.ts'
 import { columns } from './columns.ts'
 import { plural } from './count-of.ts'
+import { type Drawing, drawnWords, percent } from './drawn-words.ts'
 import type { Evaluated } from './evaluated.ts'
 import { exitStatus } from './exit-status.ts'
 import { Stopped } from './stopped.ts'
@@ -14,7 +16,12 @@ import type { VaryOptions } from './vary-options.ts'
 export function varySamples(around: Surroundings, { evaluated, measures }: Asked, options: VaryOptions): void {
   const { terminal } = around
   const { samples = 0, latin = false } = options
-  const how = { seed: options.seed ?? 1, spread: options.spread ?? 'uniform', latin } as const
+  const how = {
+    seed: options.seed ?? 1,
+    spread: options.spread ?? 'uniform',
+    coverage: options.coverage === undefined ? usualCoverage : options.coverage / 100,
+    latin,
+  } as const
   const prepared = preparedSamples(evaluated.results.plan)
   const { variables, runs } = prepared
   if (variables.length === 0)
@@ -29,10 +36,12 @@ export function varySamples(around: Surroundings, { evaluated, measures }: Asked
   const about = (done: number): void => terminal.doing(`drawing ${done} of ${samples}`)
   const done = sample(prepared, { samples, ...how, measures, about })
   if (options.format === 'json') answerData(around, evaluated, { samples: dataOf(evaluated, done, how) })
-  else terminal.answer(textOf(evaluated, done, how))
+  else {
+    const { base } = runs
+    const drawn = variables.map(variable => ({ ...variable, written: base[variable.entity.slot] ?? Number.NaN }))
+    terminal.answer(textOf(evaluated, done, drawnWords(drawn, how)))
+  }
 }
-
-type How = Pick<SampleOptions, 'seed' | 'spread' | 'latin'>
 
 /** So many numbers are kept at once, some 1 GB. */
 const mostKept = 1e8
@@ -48,12 +57,13 @@ function refuseTooMany(samples: number, columns: number): void {
 
 const shareOf = ({ satisfied, asked }: CheckCount) => (asked > 0 ? proportionInterval(satisfied, asked) : undefined)
 
-function dataOf(evaluated: Evaluated, done: Sampled, { seed, spread, latin }: How) {
+function dataOf(evaluated: Evaluated, done: Sampled, { seed, spread, coverage, latin }: Drawing) {
   const { lines } = numberLines(evaluated.results)
   return {
     count: done.samples,
     seed,
     spread,
+    ...(spread === 'normal' ? { coverage } : {}),
     latin,
     refused: done.lost,
     allSatisfied: { count: done.allSatisfied, ...proportionInterval(done.allSatisfied, done.samples) },
@@ -74,23 +84,18 @@ function dataOf(evaluated: Evaluated, done: Sampled, { seed, spread, latin }: Ho
   }
 }
 
-function textOf(evaluated: Evaluated, done: Sampled, how: How): string {
-  const { measures, checks, samples, lost, allSatisfied, variables } = done
+function textOf(evaluated: Evaluated, done: Sampled, drawn: string): string {
+  const { measures, checks, samples, lost, allSatisfied } = done
   const never = checks.filter(({ asked, satisfied }) => asked === satisfied).length
   const parts = [
     never < checks.length ? checksTable(evaluated, done) : '',
     never > 0 ? `${plural(never, 'check')} satisfied in every sample that asked ${never === 1 ? 'it' : 'them'}` : '',
     measures.length > 0 ? resultsTable(done) : '',
-    `Drawn: ${variables.map(({ entity, range }) => `${entity.key} ${valueWords(range?.from ?? Number.NaN, entity.unit)} to ${valueWords(range?.to ?? Number.NaN, entity.unit)}`).join(', ')}; ${spreadWords(how)}, each by itself`,
+    drawn,
     `${plural(samples, 'sample')}: ${checks.length === 0 ? 'the notebook has no check' : `all checks satisfied in ${intervalWords(proportionInterval(allSatisfied, samples))}`}; ${lost === 0 ? 'no method refused' : `refused in ${percent(lost / samples)}`}`,
   ]
   return parts.filter(Boolean).join('\n\n')
 }
-
-const spreadWords = ({ spread, latin, seed }: How): string =>
-  `${spread === 'uniform' ? 'evenly over the range' : 'triangular about the value'}, ${latin ? 'Latin hypercube, ' : ''}seed ${seed}`
-
-const percent = (share: number): string => `${(share * 100).toFixed(2)} %`
 
 const intervalWords = ({ share, low, high }: ReturnType<typeof proportionInterval>): string =>
   `${percent(share)} (95 % interval ${percent(low)} to ${percent(high)})`

@@ -34,7 +34,7 @@ export async function vary(around: Surroundings, file: string, options: VaryOpti
 
 /** The one study that is asked for. `--on` alone asks for the ranges. */
 function studyOf(options: VaryOptions): 'margins' | 'ranges' | 'sweep' | 'samples' {
-  const { ranges, sweep, samples, on, svg, latin, seed, spread } = options
+  const { ranges, sweep, samples, on, svg } = options
   const asked = [ranges && 'ranges', sweep && 'sweep', samples && 'samples'].filter(Boolean)
   if (asked.length > 1)
     throw called(
@@ -44,9 +44,16 @@ function studyOf(options: VaryOptions): 'margins' | 'ranges' | 'sweep' | 'sample
   const study = sweep ? 'sweep' : samples ? 'samples' : ranges || on ? 'ranges' : 'margins'
   if (svg && study !== 'ranges' && study !== 'sweep')
     throw called('`--svg` draws the answer of `--ranges` or of `--sweep`', 'Add one of them')
-  const drawing = [latin && 'latin', seed !== undefined && 'seed', spread && 'spread'].find(Boolean)
-  if (drawing && study !== 'samples') throw called(`\`--${drawing}\` is a way to draw samples`, 'Add `--samples N`')
+  refuseIdleDraws(options)
   return study
+}
+
+/** Refuses ways to draw where nothing is drawn, and a share of a spread that has none. */
+function refuseIdleDraws({ samples, latin, seed, spread, coverage }: VaryOptions): void {
+  const given = Object.entries({ latin, seed, spread, coverage }).find(([, value]) => value !== undefined)
+  if (given && !samples) throw called(`\`--${given[0]}\` is a way to draw samples`, 'Add `--samples N`')
+  if (coverage !== undefined && spread !== 'normal')
+    throw called('`--coverage` is what a range holds of a normal spread', 'Add `--spread normal`')
 }
 
 const called = (says: string, help: string): Stopped => new Stopped(exitStatus.called, says, help)

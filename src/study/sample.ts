@@ -1,6 +1,6 @@
 import type { Plan, PlannedCheck } from '../evaluation/plan-types.ts'
 import { assumptionsOf, type Variable } from './assumptions.ts'
-import { type Shares, type Spread, sharesFrom, stratified, valueAt } from './draw.ts'
+import { type Shares, type Spread, sharesFrom, stratified, usualCoverage, valueAt } from './draw.ts'
 import type { Measure } from './measure.ts'
 import { type Varied, varied } from './varied.ts'
 import { watchOf } from './watch.ts'
@@ -9,6 +9,8 @@ export interface SampleOptions {
   readonly samples: number
   readonly seed: number
   readonly spread: Spread
+  /** What the range holds of a normal distribution; `usualCoverage` where left out. */
+  readonly coverage?: number
   /** One sample from each of as many equal strata of every assumption. */
   readonly latin: boolean
   readonly measures: readonly Measure[]
@@ -104,7 +106,7 @@ export function sample({ variables, runs }: ReturnType<typeof preparedSamples>, 
 function drawer(
   variables: readonly Ranged[],
   { base }: Varied,
-  { samples, seed, spread, latin }: SampleOptions,
+  { samples, seed, spread, coverage = usualCoverage, latin }: SampleOptions,
 ): (index: number) => readonly number[] {
   const shares: Shares = sharesFrom(seed)
   const columns = latin ? variables.map(() => stratified(samples, shares)) : undefined
@@ -113,7 +115,7 @@ function drawer(
   return index => {
     for (const [at, variable] of variables.entries()) {
       const share = columns ? ((columns[at] as Float64Array)[index] as number) : shares()
-      values[at] = valueAt(variable, { share, spread, mode: modes[at] as number })
+      values[at] = valueAt(variable, { share, spread, coverage, mode: modes[at] as number })
     }
     return values
   }

@@ -124,6 +124,25 @@ describe('vary with ranges, sweeps and samples', () => {
     expect(data).toMatchObject({ seed: 1, spread: 'uniform', latin: false, refused: 0 })
   })
 
+  it('--spread normal: what the range holds, the mean it is drawn about, and what lies beyond nought', async () => {
+    const load = ranged.replace('range: 15 kN/m^2 to 30 kN/m^2', 'range: 0 kN/m^2 to 40 kN/m^2')
+    const cwd = folderWith({ 'roof.md': load })
+    const run = (...more: string[]) =>
+      undercroft(['vary', 'roof.md', '--samples', '500', '--spread', 'normal', ...more], { cwd })
+    expect((await run()).stdout).toContain(
+      [
+        'Drawn: site.span 2.500 m to 4.500 m, site.load 0 kN/m² to 40.00 kN/m²; normal about the middle of the range, which holds 95 %, seed 1, each by itself',
+        'Not drawn about the value as written: site.span about 3.500 m, written 3.000 m',
+        'On the other side of nought, where the range has nothing: site.load in 2.50 % of its draws',
+      ].join('\n'),
+    )
+    const told = await run('--coverage', '68.27')
+    expect(told.stdout).toContain('which holds 68.27 %')
+    expect(told.stdout).toContain('site.span in 0.02 % of its draws, site.load in 15.87 % of its draws')
+    const data = JSON.parse((await run('--coverage', '90', '--format', 'json')).stdout).samples
+    expect(data).toMatchObject({ spread: 'normal', coverage: 0.9 })
+  })
+
   it('--on takes a check by the name that the record has for it', async () => {
     const cwd = folderWith({ 'deep.md': deep })
     const { status, stdout } = await undercroft(['vary', 'deep.md', '--on', 'shield.protection'], { cwd })
@@ -173,6 +192,9 @@ describe('vary with ranges, sweeps and samples', () => {
       { args: ['roof.md', '--latin'], says: 'Add `--samples N`' },
       { args: ['roof.md', '--seed', '3'], says: '`--seed` is a way to draw samples' },
       { args: ['roof.md', '--ranges', '--spread', 'uniform'], says: '`--spread` is a way to draw samples' },
+      { args: ['roof.md', '--samples', '9', '--coverage', '90'], says: 'Add `--spread normal`' },
+      { args: ['roof.md', '--coverage', '90'], says: '`--coverage` is a way to draw samples' },
+      { args: ['roof.md', '--samples', '9', '--spread', 'normal', '--coverage', '100'], says: 'from 1 to 99.9' },
       { args: ['roof.md', '--sweep', 'site.spam=1..2'], says: 'The nearest is `site.span`' },
       {
         args: ['roof.md', '--samples', '10000000', '--on', ...Array(20).fill('strip.M')],

@@ -1,8 +1,10 @@
 import fc from 'fast-check'
+import { erf } from 'mathjs'
 import { mersenne } from 'pure-rand/generator/mersenne'
 import { describe, expect, it } from 'vitest'
 import type { Variable } from '../../src/study/assumptions.ts'
-import { sharesFrom, stratified, valueAt } from '../../src/study/draw.ts'
+import { beyondNought, normalOver, sharesFrom, stratified, valueAt } from '../../src/study/draw.ts'
+import { normalQuantile } from '../../src/study/normal-quantile.ts'
 import { proportionInterval } from '../../src/study/proportion-interval.ts'
 
 describe('draws', () => {
@@ -49,6 +51,58 @@ describe('draws', () => {
 
   it('uniform: even over the range', () => {
     expect(valueAt(over(2, 6), { share: 0.25, spread: 'uniform', mode: 5 })).toBe(3)
+  })
+
+  // GUM (JCGM 100:2008), 4.3.4: an interval of 90, 95, 99 % is ± 1.64, 1.96, 2.58 standard uncertainties; 4.3.5: of 50 %, u = 1.48 a (memory).
+  it('normal: the range is the coverage interval that the GUM makes of it, about its middle', () => {
+    const deviations = [0.9, 0.95, 0.99].map(coverage => 1 / normalOver({ from: 4, to: 6 }, coverage).deviation)
+    expect(deviations.map(each => each.toFixed(2))).toEqual(['1.64', '1.96', '2.58'])
+    expect(normalOver({ from: 4, to: 6 }, 0.5).deviation.toFixed(2)).toBe('1.48')
+    expect(normalOver({ from: 4, to: 6 }, 0.9).mean).toBe(5)
+    const at = (share: number, mode = 5.5) => valueAt(over(4, 6), { share, spread: 'normal', mode, coverage: 0.95 })
+    expect([at(0.025), at(0.5), at(0.975)].map(each => each.toFixed(9))).toEqual([
+      '4.000000000',
+      '5.000000000',
+      '6.000000000',
+    ])
+    expect(at(0.5, 4)).toBe(5)
+    expect(Number.isFinite(at(0)) && at(0) < 4).toBe(true)
+  })
+
+  it('normal: says how much lies on the other side of nought, and nothing where the range has both sides or is far from it', () => {
+    expect(beyondNought({ from: 0, to: 5 }, 0.95)).toBeCloseTo(0.025, 9)
+    expect(beyondNought({ from: -5, to: 0 }, 0.9)).toBeCloseTo(0.05, 9)
+    // Mean 2, deviation 1 / 1.959964: Φ(-3.9199) = 4.43e-5.
+    expect(beyondNought({ from: 1, to: 3 }, 0.95)).toBeCloseTo(4.43e-5, 7)
+    for (const [from, to] of [
+      [-1, 5],
+      [100, 101],
+      [0, 0],
+      [3, 3],
+    ] as const)
+      expect(beyondNought({ from, to }, 0.95)).toBe(0)
+  })
+})
+
+describe('normalQuantile', () => {
+  // Wichura, Appl. Stat. 37 (1988) 477: the values by which an implementation of PPND16 is to be checked (memory).
+  it.each([
+    ['0.25', '-0.6744897501960817'],
+    ['0.001', '-3.090232306167814'],
+    ['1e-20', '-9.262340089798408'],
+  ])('AS 241: below the deviate of %s lies that share', (share, deviate) => {
+    expect(Math.abs(normalQuantile(Number(share)) / Number(deviate) - 1)).toBeLessThan(5e-16)
+  })
+
+  it('goes back through the error function of mathjs, and is its own mirror', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 1e-6, max: 1 - 1e-6, noNaN: true }), share => {
+        expect((1 + erf(normalQuantile(share) / Math.SQRT2)) / 2).toBeCloseTo(share, 12)
+      }),
+    )
+    for (const share of [0.5, 0.3, 0.05, 2 ** -12])
+      expect(normalQuantile(1 - share)).toBeCloseTo(-normalQuantile(share), 12)
+    for (const share of [0, 1, -1, Number.NaN]) expect(() => normalQuantile(share)).toThrow(RangeError)
   })
 })
 

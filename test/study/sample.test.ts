@@ -48,6 +48,24 @@ describe('samples', () => {
     expect(Math.abs(high - 17)).toBeLessThan(0.15)
   })
 
+  // JCGM 101:2008, 9.2.2, table 2: four standard normal inputs, u(y) = 2.0, 95 % interval [-3.92, 3.92] (memory).
+  it('GUM supplement 1, additive model, four normal inputs: standard uncertainty 2.00, 95 % within ± 3.92', () => {
+    const planned = additive([1.96, 1.96, 1.96, 1.96])
+    const { spread, low, high } = sampled(planned, { spread: 'normal', coverage: 0.95 })
+    expect(Math.abs(spread.mean)).toBeLessThan((5 * 2) / Math.sqrt(200_000))
+    expect(Math.abs(spread.deviation - 2)).toBeLessThan(0.02)
+    expect(Math.abs(low + 3.92)).toBeLessThan(0.05)
+    expect(Math.abs(high - 3.92)).toBeLessThan(0.05)
+  })
+
+  it('the same as a Latin hypercube of normal inputs, whose ranges are stated to hold two standard deviations', () => {
+    const twoDeviations = 0.9544997361036416
+    const planned = additive([2, 2, 2, 2])
+    const { spread } = sampled(planned, { spread: 'normal', coverage: twoDeviations, latin: true, samples: 50_000 })
+    expect(Math.abs(spread.mean)).toBeLessThan(1e-3)
+    expect(Math.abs(spread.deviation - 2)).toBeLessThan(0.03)
+  })
+
   it('triangular: the variance is (a² + b² + c² - ab - ac - bc) / 18', () => {
     const planned = planOf(bodyOf({ x: '{ value: 3, basis: b, range: 2 to 8 }' }, ['Y = a.x']))
     const { spread } = sampled(planned, { spread: 'triangular' })
