@@ -2,7 +2,7 @@ import { defineModule, type PublishedCase } from '../module.ts'
 import { cite } from '../sources.ts'
 import { choice, length, limit, quantity } from '../words.ts'
 import { anchorageAci318Steps, steelGrades } from './anchorage-aci-318-steps.ts'
-import { anchorageCautions, lengthsGiven } from './anchorage-parts.ts'
+import { anchorageCautions, lappedUpTo, lengthsGiven } from './anchorage-parts.ts'
 import { barInput, size, strength } from './bar-steps.ts'
 
 const aci = (at: string) => cite('aci-318', at)
@@ -89,12 +89,9 @@ export const anchorageAci318 = defineModule({
       on: 'cover',
       source: aci('R25.4.2.4'),
     }),
-    limit('phi <= 1.41 in', {
+    lappedUpTo('phi <= 1.41 in', {
       says: 'bars that are lapped are No. 11 or smaller',
-      when: { given: 'lap_planned' },
       advice: 'Couple larger bars',
-      otherwise: 'refuse',
-      on: 'bar_size',
       source: aci('25.5.1.1'),
     }),
     limit('phi <= 1.41 in', {

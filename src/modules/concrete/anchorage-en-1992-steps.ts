@@ -107,7 +107,13 @@ export const anchorageEn1992Steps: readonly Step[] = [
   }),
   checkAnchored('available >= l_bd', en('8.4.4(1)')),
   look('alpha_6', lapFactor, { row: 'share_lapped', says: 'factor for the share of bars lapped' }),
-  step('l_0', 'max(alpha_1 * alpha_2 * alpha_6 * l_b_rqd, 0.3 * alpha_6 * l_b_rqd, 15 * bar_size, 200 mm)', {
+  step('l_b_lap', 'bar_size / 4 * lap_used * f_yk / 1.15 / f_bd', {
+    says: 'basic length for the stress at the lap',
+    symbol: 'l_b_rqd_lap',
+    unit: size,
+    source: en('8.7.3(1), Eq. 8.3'),
+  }),
+  step('l_0', 'max(alpha_1 * alpha_2 * alpha_6 * l_b_lap, 0.3 * alpha_6 * l_b_lap, 15 * bar_size, 200 mm)', {
     says: 'lap needed',
     unit: size,
     source: en('Eq. 8.10, 8.11'),

@@ -1,9 +1,10 @@
 import { defineModule, type PublishedCase } from '../module.ts'
 import { cite } from '../sources.ts'
-import { choice, length, limit, quantity } from '../words.ts'
+import { choice, length, limit } from '../words.ts'
 import { anchorageEn1992Steps, lappedShares } from './anchorage-en-1992-steps.ts'
-import { anchorageCautions, barDiameter, lengthsGiven, usedStrength } from './anchorage-parts.ts'
-import { size, strength } from './bar-steps.ts'
+import { anchorageCautions, barDiameter, lappedUpTo, lengthsGiven, usedAtLap, usedStrength } from './anchorage-parts.ts'
+import { size } from './bar-steps.ts'
+import { cylinderStrength, ribbedStrength } from './en1992-concrete.ts'
 
 const en = (at: string) => cite('en-1992-1-1', at)
 const manual = 'Institution of Civil Engineers, Manual of Structural Design: Buildings, table of anchorages and laps'
@@ -38,26 +39,14 @@ const lap = (id: string, lapped: string, printed: string): PublishedCase => ({
 /** Anchorage length and laps by EN 1992-1-1, 8.4 and 8.7, against what the drawing gives. */
 export const anchorageEn1992 = defineModule({
   id: 'anchorage-en-1992',
-  version: '1.0.1',
+  version: '1.1.0',
   title: 'Anchorage and laps by EN 1992-1-1',
   asks: 'Does this bar reach far enough past the section to hold its stress, and how long is its lap?',
   code: 'EN 1992-1-1',
   inputs: {
     bar_size: barDiameter,
-    f_ck: quantity('stress', {
-      says: 'characteristic cylinder strength of the concrete',
-      unit: strength,
-      least: '12 MPa',
-      most: '50 MPa',
-      source: en('Table 3.1'),
-    }),
-    f_yk: quantity('stress', {
-      says: 'characteristic yield strength of the bar, ribbed',
-      unit: strength,
-      least: '400 MPa',
-      most: '600 MPa',
-      source: en('3.2.2(3)'),
-    }),
+    f_ck: cylinderStrength('50 MPa'),
+    f_yk: ribbedStrength(),
     force: choice({ says: 'what the bar does', words: { tension: 'tension', compression: 'compression' } }),
     used: usedStrength,
     bond: choice({
@@ -80,6 +69,7 @@ export const anchorageEn1992 = defineModule({
       usual: ['15 mm', '100 mm'],
       source: en('Fig. 8.3'),
     }),
+    lap_used: usedAtLap,
     share_lapped: choice({ says: 'share of the bars that are lapped in one section', words: lappedShares }),
     ...lengthsGiven,
   },
@@ -95,12 +85,9 @@ export const anchorageEn1992 = defineModule({
       on: 'cover',
       source: en('8.2(2)'),
     }),
-    limit('bar_size <= 32 mm', {
+    lappedUpTo('bar_size <= 32 mm', {
       says: 'bars that are lapped are of 32 mm or less',
-      when: { given: 'lap_planned' },
       advice: 'Larger bars have rules of their own in 8.8',
-      otherwise: 'refuse',
-      on: 'bar_size',
       source: en('8.8'),
     }),
   ],

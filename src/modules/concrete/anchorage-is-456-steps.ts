@@ -93,16 +93,17 @@ export const anchorageIs456Steps: readonly Step[] = [
   length('L_req', 'max(L_d - n_e * bar_size, 0 mm)', 'straight length needed before the end', 'cl. 26.2.2.1'),
   checkAnchored('available >= L_req', is('cl. 26.2.1, 26.2.2.1')),
   look('k_p', placeFactor, { row: 'lap_place', says: 'factor of a lap for its place' }),
+  length('L_d_lap', 'bar_size * 0.87 * f_y * lap_used / (4 * tau_bd)', 'development length at the lap', 'cl. 26.2.1'),
   when(
     { choice: 'force', is: ['bending'] },
     {
-      yes: [length('L_lap', 'k_p * max(L_d, 30 * bar_size, 200 mm)', 'lap needed', 'cl. 26.2.5.1 c)')],
+      yes: [length('L_lap', 'k_p * max(L_d_lap, 30 * bar_size, 200 mm)', 'lap needed', 'cl. 26.2.5.1 c)')],
       no: [
         when(
           { choice: 'force', is: ['direct tension'] },
           {
-            yes: [length('L_lap', 'k_p * max(2 * L_d, 30 * bar_size, 200 mm)', 'lap needed', 'cl. 26.2.5.1 c)')],
-            no: [length('L_lap', 'max(L_d, 24 * bar_size)', 'lap needed', 'cl. 26.2.5.1 d)')],
+            yes: [length('L_lap', 'k_p * max(2 * L_d_lap, 30 * bar_size, 200 mm)', 'lap needed', 'cl. 26.2.5.1 c)')],
+            no: [length('L_lap', 'max(L_d_lap, 24 * bar_size)', 'lap needed', 'cl. 26.2.5.1 d)')],
           },
         ),
       ],

@@ -1,8 +1,8 @@
 import { defineModule, type PublishedCase } from '../module.ts'
 import { cite } from '../sources.ts'
-import { choice, choiceLimit, limit } from '../words.ts'
+import { choice, choiceLimit } from '../words.ts'
 import { anchorageIs456Steps, barEnds, concreteGrades, lapPlaces } from './anchorage-is-456-steps.ts'
-import { anchorageCautions, barDiameter, lengthsGiven, usedStrength } from './anchorage-parts.ts'
+import { anchorageCautions, barDiameter, lappedUpTo, lengthsGiven, usedAtLap, usedStrength } from './anchorage-parts.ts'
 import { steelWords } from './is456-steel.ts'
 
 const is = (at: string) => cite('is-456', at)
@@ -20,7 +20,7 @@ const sheet = (id: string, concrete: string, steel: string, printed: string): Pu
 /** Development length and laps by IS 456, 26.2, against what the drawing gives. */
 export const anchorageIs456 = defineModule({
   id: 'anchorage-is-456',
-  version: '1.0.1',
+  version: '1.1.0',
   title: 'Anchorage and laps by IS 456',
   asks: 'Does this bar reach far enough past the section to hold its stress, and how long is its lap?',
   code: 'IS 456:2000',
@@ -42,6 +42,7 @@ export const anchorageIs456 = defineModule({
       words: barEnds,
     }),
     lap_place: choice({ says: 'place of the lap', words: lapPlaces }),
+    lap_used: usedAtLap,
     ...lengthsGiven,
   },
   steps: anchorageIs456Steps,
@@ -57,17 +58,15 @@ export const anchorageIs456 = defineModule({
       on: 'end',
       source: is('cl. 26.2.2.2'),
     }),
-    limit('bar_size <= 36 mm', {
+    lappedUpTo('bar_size <= 36 mm', {
       says: 'bars that are lapped are of 36 mm or less',
-      when: { given: 'lap_planned' },
       advice: 'Weld larger bars or couple them',
-      otherwise: 'refuse',
-      on: 'bar_size',
       source: is('cl. 26.2.5.1 a)'),
     }),
   ],
   cautions: [
     ...anchorageCautions,
+    'Where the bars work at more than half of their strength, lap not more than half of them in one place; where all must be, make the lap longer than this or bind it with links (cl. 26.2.5).',
     'Bends and hooks count for 4 diameters in each 45 degrees, 16 at most, and stand before a straight tail of at least 4 diameters.',
   ],
   published: [

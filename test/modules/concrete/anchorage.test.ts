@@ -66,8 +66,8 @@ describe('anchorage-is-456', () => {
     ['direct tension', '0.1', 30],
     ['compression', '1', 36.25],
     ['compression', '0.5', 24],
-  ])('anchorage-is-456: lap of a bar in %s, part %s used, is %d diameters', (force, used, diameters) => {
-    expect(is({ force, used, end: 'straight' }).si('L_lap') / 0.012).toBeCloseTo(diameters, 6)
+  ])('anchorage-is-456: lap of a bar in %s, part %s used at the lap, is %d diameters', (force, used, diameters) => {
+    expect(is({ force, lap_used: used, end: 'straight' }).si('L_lap') / 0.012).toBeCloseTo(diameters, 6)
   })
 
   it('anchorage-is-456: the place of the lap lengthens it by 1.4 and 2', () => {
@@ -77,7 +77,12 @@ describe('anchorage-is-456', () => {
   })
 
   it('anchorage-is-456: no lap is below 200 mm', () => {
-    expect(is({ bar_size: '6 mm', used: '0.2' }).si('L_lap')).toBeCloseTo(0.2, 12)
+    expect(is({ bar_size: '6 mm', lap_used: '0.2' }).si('L_lap')).toBeCloseTo(0.2, 12)
+  })
+
+  it('anchorage-is-456: a bar that works less at the section has no shorter lap', () => {
+    expect(is({ used: '0.5' }).si('L_lap')).toBe(is().si('L_lap'))
+    expect(is({ lap_used: '0.9' }).si('L_d')).toBe(is().si('L_d'))
   })
 
   it('anchorage-is-456: a bend in compression is refused', () => {
@@ -141,11 +146,21 @@ describe('anchorage-en-1992', () => {
   })
 
   it('anchorage-en-1992: the floors of anchorage and lap', () => {
-    const ran = en({ used: '0.05', bar_size: '8 mm' })
+    const ran = en({ used: '0.05', lap_used: '0.05', bar_size: '8 mm' })
     expect(ran.si('l_bd')).toBeCloseTo(0.1, 12)
     expect(ran.si('l_0')).toBeCloseTo(0.2, 12)
     expect(en({ used: '0.05', bar_size: '20 mm' }).si('l_bd')).toBeCloseTo(0.2, 12)
-    expect(en({ used: '0.05', bar_size: '20 mm' }).si('l_0')).toBeCloseTo(0.3, 12)
+    expect(en({ lap_used: '0.05', bar_size: '20 mm' }).si('l_0')).toBeCloseTo(0.3, 12)
+  })
+
+  // 8.7.3(1): the lap goes by the stress where the bars are lapped, and not by that of the section that is anchored.
+  it('anchorage-en-1992: a bar that works less at the section has no shorter lap, one that works less at the lap has', () => {
+    const full = en()
+    expect(en({ used: '0.5' }).si('l_0')).toBe(full.si('l_0'))
+    expect(en({ used: '0.5' }).si('l_b_rqd') / full.si('l_b_rqd')).toBeCloseTo(0.5, 12)
+    expect(en({ lap_used: '0.8' }).si('l_0') / full.si('l_0')).toBeCloseTo(0.8, 12)
+    expect(en({ lap_used: '0.8' }).si('l_bd')).toBe(full.si('l_bd'))
+    expect(rules(en({ lap_used: '1.01' }))).toContain('value-outside-range')
   })
 
   it.each([
