@@ -1,8 +1,9 @@
 import type { Place } from '../diagnostic/diagnostic.ts'
 import { compileNode } from '../formula/compile.ts'
-import type { Node } from '../formula/types.ts'
+import type { FunctionName, Node } from '../formula/types.ts'
 import type { CheckAspect } from '../modules/module.ts'
 import type { Citation } from '../modules/sources.ts'
+import type { Unit } from '../quantity/types.ts'
 import { type Draft, type Find, proveIn, resultUnit, seatOf } from './draft.ts'
 import { addLine, findFor, type Stage, truthOf } from './module-scope.ts'
 import type { Operands, PlannedCheck } from './plan-types.ts'
@@ -48,10 +49,23 @@ export function sidesOf(draft: Draft, tree: Node, about: { operands: Operands; f
   return { demand: compileNode(demand, seat), capacity: compileNode(capacity, seat), unit: plain, demandLeft }
 }
 
-function unitOfSide(side: Node, operands: Operands) {
+/** What keeps the unit of its parts. */
+const keeping: ReadonlySet<FunctionName> = new Set(['abs', 'min', 'max'])
+
+/** The unit in which a side is read: that of its value, or of the first part of it that has one where the parts are of one kind. */
+function unitOfSide(side: Node, operands: Operands): Unit | undefined {
   if (side.kind === 'quantity') return side.unit
+  const parts = partsOf(side)
+  if (parts) return parts.map(part => unitOfSide(part, operands)).find(unit => unit)
   const found = side.kind === 'name' ? operands.get(side.name) : undefined
   return found && 'kind' in found && found.kind === 'number' ? found.unit : undefined
+}
+
+function partsOf(side: Node): readonly Node[] | undefined {
+  if (side.kind === 'negative') return [side.of]
+  if (side.kind === 'call' && keeping.has(side.fn)) return side.args
+  if (side.kind === 'arithmetic' && (side.op === '+' || side.op === '-')) return [side.left, side.right]
+  return undefined
 }
 
 function dimensionOfSide(draft: Draft, side: Node, find: Find) {
