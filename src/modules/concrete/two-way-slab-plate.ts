@@ -5,6 +5,7 @@ import { plateStateAt } from '../numerics/plate-state.ts'
 import { type ThinPlate, thinPlate } from '../numerics/thin-plate.ts'
 import type { PanelWord } from './is456-table-26.ts'
 import { panelEdges } from './panel-edges.ts'
+import { plateVerified } from './plate-verified.ts'
 
 /**
  * Coefficients of an elastic panel under uniform load with its true edges (continuous: fixed; discontinuous: simply
@@ -50,12 +51,9 @@ function answers(plate: ThinPlate): Solved {
       y_strip: stripMean(plate, 'bottom'),
       v: reaction('left', 'right', 'bottom', 'top'),
     },
-    verified: `moments change by ${percent(verification.change.moment)} from a coarser mesh; the shears round the inner part differ from its load by ${percent(verification.innerBalance)}`,
+    verified: plateVerified(verification),
   }
 }
-
-const percent = (share: number) =>
-  Math.abs(share) < 0.00005 ? 'less than 0.01 %' : `${(100 * Math.abs(share)).toFixed(2)} %`
 
 function stripMean({ field, edges }: ThinPlate, edge: 'left' | 'bottom'): number {
   if (edges[edge].kind !== 'fixed') return 0

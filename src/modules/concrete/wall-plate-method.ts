@@ -1,6 +1,7 @@
 import type { Method, Solved } from '../method.ts'
 import { NumericRefusal } from '../numerics/numeric-refusal.ts'
 import { type ThinPlate, thinPlate } from '../numerics/thin-plate.ts'
+import { plateVerified } from './plate-verified.ts'
 import { type WallWord, wallEdges } from './wall-plate-edges.ts'
 
 /**
@@ -46,6 +47,6 @@ function answers({ edges, sagging, verification }: ThinPlate): Solved {
       v_base: edges.right.reaction?.peak.value ?? 0,
       v_side: edges.bottom.reaction?.peak.value ?? 0,
     },
-    verified: `moments change by ${(100 * verification.change.moment).toFixed(2)} % from a coarser mesh; the shears round the inner part differ from its load by ${(100 * Math.abs(verification.innerBalance)).toFixed(2)} %`,
+    verified: plateVerified(verification),
   }
 }
