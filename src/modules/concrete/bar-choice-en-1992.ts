@@ -1,6 +1,6 @@
 import { defineModule, type PublishedCase } from '../module.ts'
 import { cite } from '../sources.ts'
-import { choice, quantity } from '../words.ts'
+import { choice } from '../words.ts'
 import { leastEn1992, mostEn1992 } from './bar-choice-en-1992-steps.ts'
 import {
   barChoiceCautions,
@@ -11,7 +11,7 @@ import {
   depthOf,
 } from './bar-choice-parts.ts'
 import { drawBarChoice } from './bar-choice-sketch.ts'
-import { strength } from './bar-steps.ts'
+import { cylinderStrength, ribbedStrength } from './en1992-concrete.ts'
 
 const en = (at: string) => cite('en-1992-1-1', at)
 
@@ -57,20 +57,8 @@ export const barChoiceEn1992 = defineModule({
     }),
     ...barChoiceInputs,
     thickness: depthOf('h'),
-    f_ck: quantity('stress', {
-      says: 'characteristic cylinder strength of the concrete',
-      unit: strength,
-      least: '12 MPa',
-      most: '50 MPa',
-      source: en('Table 3.1'),
-    }),
-    f_yk: quantity('stress', {
-      says: 'characteristic yield strength of the bars',
-      unit: strength,
-      least: '400 MPa',
-      most: '600 MPa',
-      source: en('3.2.2(3)'),
-    }),
+    f_ck: cylinderStrength('50 MPa'),
+    f_yk: ribbedStrength(),
   },
   steps: barChoiceSteps({
     least: leastEn1992,

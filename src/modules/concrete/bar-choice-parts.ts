@@ -1,7 +1,8 @@
 import type { Input, Limit, Step } from '../module.ts'
-import { type Citation, cite } from '../sources.ts'
-import { check, length, limit, quantity, step } from '../words.ts'
+import type { Citation } from '../sources.ts'
+import { check, length, quantity, step } from '../words.ts'
 import { barInput, barSteps, size, steelPerWidth } from './bar-steps.ts'
+import { sectionLimits } from './section-limits.ts'
 
 /** What every code asks of a row of bars; the members differ by code. */
 export const barChoiceInputs = {
@@ -79,16 +80,7 @@ export const mostSpacing = (formula: string, source: Citation): Step =>
 export const checkMost = (source: Citation): Step =>
   check('spacing_most', 'spacing <= s_most', { says: 'spacing of the bars', source })
 
-export const barChoiceLimits: readonly Limit[] = [
-  limit('d > 0 mm', { says: 'cover and bars leave an effective depth', otherwise: 'refuse', on: 'cover' }),
-  limit('d >= 0.5 * thickness', {
-    says: 'the effective depth is at least half the thickness',
-    otherwise: 'warn',
-    on: 'cover',
-    source: cite('practice'),
-  }),
-  limit('spacing > phi', { says: 'the bars do not touch', otherwise: 'refuse', on: 'spacing' }),
-]
+export const barChoiceLimits: readonly Limit[] = sectionLimits('phi')
 
 export const barChoiceCautions = [
   'One face and one direction. The other face and the other direction have bars and least steel of their own.',

@@ -4,6 +4,7 @@ import { check, choice, length, limit, quantity, ratio } from '../words.ts'
 import { size, strength } from './bar-steps.ts'
 import { crackWidthEn1992Steps } from './crack-width-en-1992-steps.ts'
 import { crackCautions, crackInputs, crackLimits } from './crack-width-parts.ts'
+import { ribbedStrength } from './en1992-concrete.ts'
 
 const en = (at: string) => cite('en-1992-1-1', at)
 const modulus = { SI: 'GPa', US: 'ksi' }
@@ -45,13 +46,7 @@ export const crackWidthEn1992 = defineModule({
       usual: ['1.5 MPa', '4.5 MPa'],
       source: en('7.3.4(2)'),
     }),
-    f_yk: quantity('stress', {
-      says: 'characteristic yield strength of the bars, ribbed',
-      unit: strength,
-      least: '400 MPa',
-      most: '600 MPa',
-      source: en('3.2.2(3)'),
-    }),
+    f_yk: ribbedStrength(),
     duration: choice({
       says: 'duration of the load',
       words: { long: 'soil, water and all that stays: factor 0.4', short: 'a passing load: factor 0.6' },

@@ -1,9 +1,10 @@
 import { defineModule, type Step } from '../module.ts'
 import { cite } from '../sources.ts'
 import { table } from '../table.ts'
-import { check, choice, length, limit, look, quantity, step } from '../words.ts'
+import { check, choice, length, limit, look, step } from '../words.ts'
 import { size, strength } from './bar-steps.ts'
 import { crackCautions, crackedSection, crackInputs, crackLimits, stripSteps } from './crack-width-parts.ts'
+import { cubeStrength } from './is456-concrete.ts'
 import { steelWords, yieldStrength } from './is456-steel.ts'
 
 const is = (at: string) => cite('is-456', at)
@@ -77,13 +78,7 @@ export const crackWidthIs456 = defineModule({
   inputs: {
     ...crackInputs,
     thickness: length({ says: 'overall depth', symbol: 'D', unit: size, above: '0 mm', usual: ['150 mm', '1.5 m'] }),
-    f_ck: quantity('stress', {
-      says: 'characteristic cube strength of the concrete at 28 days',
-      unit: strength,
-      least: '20 MPa',
-      most: '55 MPa',
-      source: is('Table 2, Table 5'),
-    }),
+    f_ck: cubeStrength('55 MPa'),
     steel: choice({ says: 'grade of the bars', words: steelWords }),
     exposure: choice({ says: 'exposure of the face', words: exposures }),
   },

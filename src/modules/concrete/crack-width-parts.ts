@@ -1,7 +1,8 @@
 import type { Input, Limit, Step } from '../module.ts'
 import { cite } from '../sources.ts'
-import { length, limit, quantity, step } from '../words.ts'
+import { length, quantity, step } from '../words.ts'
 import { barArea, size, strength } from './bar-steps.ts'
+import { sectionLimits } from './section-limits.ts'
 
 const stripMoment = { SI: 'kN*m', US: 'lbf*in' }
 
@@ -60,16 +61,7 @@ export const crackedSection = (ratio: string, stress: string, source: ReturnType
   step(stress, 'M_b / (A_s * (d - x / 3))', { says: 'stress in the steel', unit: strength, source }),
 ]
 
-export const crackLimits: readonly Limit[] = [
-  limit('d > 0 mm', { says: 'cover and bars leave an effective depth', otherwise: 'refuse', on: 'cover' }),
-  limit('d >= 0.5 * thickness', {
-    says: 'the effective depth is at least half the thickness',
-    otherwise: 'warn',
-    on: 'cover',
-    source: cite('practice'),
-  }),
-  limit('spacing > bar_size', { says: 'the bars do not touch', otherwise: 'refuse', on: 'spacing' }),
-]
+export const crackLimits: readonly Limit[] = sectionLimits('bar_size')
 
 export const crackCautions = [
   'Bending only, without thrust or tension, and without steel in compression: leaving out a thrust is on the safe side, leaving out a tension is not.',

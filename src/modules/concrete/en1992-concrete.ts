@@ -5,10 +5,21 @@ import { quantity, ratio } from '../words.ts'
 export const cylinderStrength = (most: string) =>
   quantity('stress', {
     says: 'characteristic cylinder strength of the concrete at 28 days',
+    note: 'Of cylinders: the first number of C30/37, 30 MPa. The second is that of cubes of the same concrete and must not be entered',
     unit: { SI: 'MPa', US: 'psi' },
     least: '12 MPa',
     most,
     source: cite('en-1992-1-1', 'Table 3.1'),
+  })
+
+/** Characteristic strength of ribbed bars by EN 1992-1-1. */
+export const ribbedStrength = (says = 'characteristic yield strength of the bars, ribbed') =>
+  quantity('stress', {
+    says,
+    unit: { SI: 'MPa', US: 'psi' },
+    least: '400 MPa',
+    most: '600 MPa',
+    source: cite('en-1992-1-1', '3.2.2(3)'),
   })
 
 /** Partial factor and long-term factor of the concrete. */

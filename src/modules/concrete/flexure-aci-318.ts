@@ -1,9 +1,10 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { limit, quantity } from '../words.ts'
+import { quantity } from '../words.ts'
 import { flexureAci318Second } from './flexure-aci-318-second.ts'
 import { aciCapacitySteps, aciRequiredSteps, aciSectionSteps, aciSpacingSteps } from './flexure-aci-318-steps.ts'
 import { flexureInputs, stripInputs } from './flexure-inputs.ts'
+import { flexureAbout, flexureCautions, flexureLimits } from './flexure-parts.ts'
 import { flexureSketch } from './flexure-sketch.ts'
 
 const stress = { SI: 'MPa', US: 'psi' }
@@ -13,7 +14,7 @@ export const flexureAci318 = defineModule({
   id: 'flexure-aci-318',
   version: '1.0.1',
   title: 'Bending steel by ACI 318',
-  asks: 'What steel does this moment need, and what moment do these bars carry?',
+  ...flexureAbout,
   code: 'ACI 318-19',
   inputs: {
     ...flexureInputs({ thickness: 'h', cover: 'c_c', outer: 'd_o', bar: 'd_b' }),
@@ -36,35 +37,15 @@ export const flexureAci318 = defineModule({
   },
   steps: [...aciSectionSteps, ...aciRequiredSteps, ...aciCapacitySteps, ...aciSpacingSteps],
   results: ['M_R', 'A_need', 'A_s', 's_need', 'd', 'c', 'rho_w', 's_most', 'A_req'],
-  covers: ['bending', 'detailing'],
   drawing: ['thickness', 'cover', 'bar_size', 'spacing', 'f_c', 'f_y'],
-  limits: [
-    limit('d > 0 mm', { says: 'cover and bars leave an effective depth', otherwise: 'refuse', on: 'cover' }),
-    limit('d >= 0.5 * thickness', {
-      says: 'the effective depth is at least half the thickness',
-      otherwise: 'warn',
-      on: 'cover',
-      source: cite('practice'),
-    }),
-    limit('spacing > bar_size', { says: 'the bars do not touch', otherwise: 'refuse', on: 'spacing' }),
-    limit('M_u <= M_t', {
-      says: 'the section carries the moment without compression steel',
-      advice: 'Make it thicker, or the concrete stronger',
-      otherwise: 'refuse',
-      on: 'moment',
-      source: cite('aci-318', '7.3.3.1'),
-    }),
-  ],
+  limits: flexureLimits({ moment: 'M_u', most: 'M_t', source: cite('aci-318', '7.3.3.1') }),
   cautions: [
-    'The strength is that of cylinders: a cube strength is about a quarter higher for the same concrete and must not be entered as it is.',
-    'One face and one direction are checked. Cover, layer and bars are those of the face that the moment puts in tension.',
+    flexureCautions.cylinders,
+    flexureCautions.face,
     'Shear, crack control (24.3), deflection and development each need their own check.',
     'The bars that cross these need the steel for shrinkage and temperature (24.4); a wall has the least steel of 11.6.',
     'Cover: Table 20.5.1.3.1, 3 in where concrete is cast against the ground and stays there.',
-    {
-      says: 'Least steel governs here, not the moment: it does not make the section watertight.',
-      when: { formula: 'A_min > A_req' },
-    },
+    flexureCautions.least,
   ],
   second: flexureAci318Second,
   sketch: flexureSketch({ steel: 'A_s', axis: 'c' }),

@@ -1,7 +1,7 @@
 import type { Second } from '../module.ts'
 import { cite } from '../sources.ts'
 import { parabolaAndPlateau, sectionMethod } from './flexure-section.ts'
-import { strainSteps } from './flexure-strain.ts'
+import { strainComparisons, strainSteps } from './flexure-strain.ts'
 
 /** The section by plane strains and the parabola and rectangle of EN 1992-1-1, to C50. Refuses what `sectionMethod` refuses. */
 export const flexureEn1992Section = sectionMethod(
@@ -14,8 +14,6 @@ export const flexureEn1992Section = sectionMethod(
   { turns: [0.002, 0.0035], shape: parabolaAndPlateau(0.002), peak: 1, yields: 1 },
 )
 
-const why = 'block and parabola stand for one curve: their mean stress differs by 1 %'
-
 /** Plane strains and integrated stresses in place of the rectangular block. */
 export const flexureEn1992Second: Second = {
   title: 'Plane strains and integrated stresses',
@@ -27,15 +25,11 @@ export const flexureEn1992Second: Second = {
     perWidth: 'M_strain / width',
     says: 'the same, per width',
   }),
-  compare: [
-    { first: 'M_R', second: 'M_R_strain', band: 0.01, says: why, when: { formula: 'x <= x_max' } },
-    { first: 'x', second: 'x_strain', band: 0.015, says: why, when: { formula: 'x <= x_max' } },
-    {
-      first: 'M_R',
-      second: 'M_R_strain',
-      band: 0.5,
-      says: 'over-reinforced: the code stops at the limiting moment, the strains carry more',
-      when: { formula: 'x > x_max' },
-    },
-  ],
+  compare: strainComparisons({
+    axis: 'x',
+    limit: 'x_max',
+    moment: 0.01,
+    depth: 0.015,
+    says: 'block and parabola stand for one curve: their mean stress differs by 1 %',
+  }),
 }

@@ -36,7 +36,12 @@ export const flexureInputs = (symbols: FlexureSymbols) =>
     face: choice({
       says: 'face in tension',
       note: 'It places the bars in the sketch and changes no number',
-      words: { bottom: 'sagging, or the lower face', top: 'hogging, or the upper face' },
+      words: {
+        bottom: 'sagging, or the lower face',
+        top: 'hogging, or the upper face',
+        outer: 'of a wall: the face towards the ground, drawn above',
+        inner: 'of a wall: the face towards the room, drawn below',
+      },
       default: 'bottom',
     }),
     outer_bar: length({

@@ -1,9 +1,7 @@
 import type { Second } from '../module.ts'
 import { cite } from '../sources.ts'
 import { flexureIs456Section } from './flexure-is-456-section.ts'
-import { strainSteps } from './flexure-strain.ts'
-
-const why = 'Annex G rounds the integrals of the stress block to 0.36 and 0.42 (0.3616 and 0.4160)'
+import { strainComparisons, strainSteps } from './flexure-strain.ts'
 
 /** Plane strains and integrated stresses in place of the formulas of Annex G. */
 export const flexureIs456Second: Second = {
@@ -16,15 +14,11 @@ export const flexureIs456Second: Second = {
     perWidth: 'M_strain / width',
     says: 'the same, per width',
   }),
-  compare: [
-    { first: 'M_R', second: 'M_R_strain', band: 0.005, says: why, when: { formula: 'x_u <= x_max' } },
-    { first: 'x_u', second: 'x_strain', band: 0.01, says: why, when: { formula: 'x_u <= x_max' } },
-    {
-      first: 'M_R',
-      second: 'M_R_strain',
-      band: 0.5,
-      says: 'over-reinforced: the code stops at the limiting moment, the strains carry more',
-      when: { formula: 'x_u > x_max' },
-    },
-  ],
+  compare: strainComparisons({
+    axis: 'x_u',
+    limit: 'x_max',
+    moment: 0.005,
+    depth: 0.01,
+    says: 'Annex G rounds the integrals of the stress block to 0.36 and 0.42 (0.3616 and 0.4160)',
+  }),
 }

@@ -44,7 +44,8 @@ interface Section {
 
 function sectionOf(view: SketchView, names: FlexureNames): Section {
   const [b, thickness] = [view.number('width'), view.number('thickness')]
-  const at = (fromTension: number): number => (view.word('face') === 'top' ? thickness - fromTension : fromTension)
+  const above = ['top', 'outer'].includes(view.word('face'))
+  const at = (fromTension: number): number => (above ? thickness - fromTension : fromTension)
   return { names, b, thickness, at, level: at(thickness - view.number('d')) }
 }
 
@@ -88,7 +89,7 @@ function sizes(view: SketchView, { names, b, thickness, at, level }: Section): r
     upright([b, at(view.number('cover'))], [b, at(0)], { off: 8, label: view.label('cover') }),
     { kind: 'dimension', from: [0, 0], to: [0, thickness], off: 8, label: view.label('thickness') },
     { kind: 'dimension', from: [0, 0], to: [b, 0], off: -8, label: view.label('width') },
-    { kind: 'label', at: [b / 2, middle], label: view.label(names.steel), anchor: 'middle' },
+    { kind: 'label', at: [0.98 * b, middle], label: view.label(names.steel), anchor: 'end' },
   ]
 }
 

@@ -1,5 +1,5 @@
 import type { Method } from '../method.ts'
-import type { Step } from '../module.ts'
+import type { Comparison, Step } from '../module.ts'
 import type { Citation } from '../sources.ts'
 import { solve, step } from '../words.ts'
 
@@ -44,3 +44,29 @@ export const strainSteps = ({ method, takes, source, perWidth, says }: StrainSec
   }),
   step('M_R_strain', perWidth, { says, unit: { SI: 'kN*m/m', US: 'lbf*ft/ft' } }),
 ]
+
+/** Where the answers of a code with a limiting neutral axis must agree with the strains, and how well. */
+export interface StrainBands {
+  /** Names of the depth of the neutral axis and of its limit. */
+  readonly axis: string
+  readonly limit: string
+  readonly moment: number
+  readonly depth: number
+  readonly says: string
+}
+
+/** Moment and neutral axis while the axis keeps its limit; beyond it the code stops short of the strains. */
+export const strainComparisons = ({ axis, limit, moment, depth, says }: StrainBands): readonly Comparison[] => {
+  const within = { formula: `${axis} <= ${limit}` }
+  return [
+    { first: 'M_R', second: 'M_R_strain', band: moment, says, when: within },
+    { first: axis, second: 'x_strain', band: depth, says, when: within },
+    {
+      first: 'M_R',
+      second: 'M_R_strain',
+      band: 0.5,
+      says: 'over-reinforced: the code stops at the limiting moment, the strains carry more',
+      when: { formula: `${axis} > ${limit}` },
+    },
+  ]
+}

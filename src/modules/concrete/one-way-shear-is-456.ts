@@ -1,6 +1,7 @@
 import { defineModule, type PublishedCase } from '../module.ts'
 import { cite } from '../sources.ts'
-import { check, limit, look, quantity, step } from '../words.ts'
+import { check, limit, look, step } from '../words.ts'
+import { cubeStrength } from './is456-concrete.ts'
 import { greatestShear, shearStrength, slabFactor } from './is456-shear.ts'
 import { shearCautions, shearInputs } from './shear-inputs.ts'
 
@@ -32,13 +33,7 @@ export const oneWayShearIs456 = defineModule({
   code: 'IS 456:2000',
   inputs: {
     ...shearInputs({ shear: 'V_u', thickness: 'D', ratio: 'p_t', thrust: 'P_u' }),
-    f_ck: quantity('stress', {
-      says: 'characteristic cube strength of the concrete at 28 days',
-      unit: stress,
-      least: '20 MPa',
-      most: '80 MPa',
-      source: cite('is-456', 'Table 2, Table 5'),
-    }),
+    f_ck: cubeStrength('80 MPa'),
   },
   steps: [
     step('tau_v', 'abs(shear) / effective_depth', {

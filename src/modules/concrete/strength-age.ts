@@ -3,6 +3,7 @@ import { cite } from '../sources.ts'
 import { table } from '../table.ts'
 import { check, choice, each, label, limit, list, look, quantity, step } from '../words.ts'
 import { strength } from './bar-steps.ts'
+import { cylinderStrength } from './en1992-concrete.ts'
 import { strengthAgeCases } from './strength-age-cases.ts'
 import { drawStrengthAge } from './strength-age-sketch.ts'
 
@@ -44,7 +45,7 @@ const eachWork: readonly Step[] = [
     source: en('Eq. B.10'),
   }),
   step('f_age', 'min(exp(s_c * (1 - sqrt((28 day) / t_T))) * f_cm - 8 MPa, f_ck)', {
-    says: 'characteristic strength at that age',
+    says: 'characteristic cylinder strength at that age',
     symbol: 'f_ck_t',
     unit: strength,
     source: en('3.1.2(5), Eq. 3.1 and 3.2'),
@@ -60,13 +61,7 @@ export const strengthAge = defineModule({
   asks: 'How old must the concrete be before forms are struck and fill is placed?',
   code: 'EN 1992-1-1',
   inputs: {
-    f_ck: quantity('stress', {
-      says: 'characteristic cylinder strength at 28 days',
-      unit: strength,
-      least: '12 MPa',
-      most: '50 MPa',
-      source: en('Table 3.1'),
-    }),
+    f_ck: cylinderStrength('50 MPa'),
     cement: choice({ says: 'strength class of the cement', words: cements }),
     temperature: quantity('temperature', {
       says: 'mean temperature of the concrete until then',
@@ -84,7 +79,7 @@ export const strengthAge = defineModule({
       fields: {
         work: label({ says: 'the work', optional: true }),
         strength_needed: quantity('stress', {
-          says: 'characteristic strength needed for it',
+          says: 'characteristic cylinder strength needed for it',
           note: 'For a soffit twice the stress it gets at striking is an old rule, and 10 MPa a common floor; for fill against the walls the full strength of 28 days, with the roof in place',
           symbol: 'f_need',
           unit: strength,
