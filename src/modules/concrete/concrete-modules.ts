@@ -8,6 +8,7 @@ import { barChoiceIs456 } from './bar-choice-is-456.ts'
 import { barSchedule } from './bar-schedule.ts'
 import { crackWidthEn1992 } from './crack-width-en-1992.ts'
 import { crackWidthIs456 } from './crack-width-is-456.ts'
+import { durabilityIs456 } from './durability-is-456.ts'
 import { flexureAci318 } from './flexure-aci-318.ts'
 import { flexureEn1992 } from './flexure-en-1992.ts'
 import { flexureIs456 } from './flexure-is-456.ts'
@@ -35,6 +36,7 @@ import { wallStrip } from './wall-strip.ts'
 
 /** The modules of the concrete, listed by hand, in the order of the job. */
 export const concreteModules: readonly Module[] = [
+  durabilityIs456,
   roofLoad,
   raftReaction,
   twoWaySlab,
