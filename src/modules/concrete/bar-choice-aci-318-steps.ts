@@ -2,7 +2,8 @@ import type { Step } from '../module.ts'
 import { cite } from '../sources.ts'
 import { look, step, when } from '../words.ts'
 import { checkMost, mostSpacing } from './bar-choice-parts.ts'
-import { size, steelPerWidth, strength } from './bar-steps.ts'
+import { steelPerWidth } from './bar-steps.ts'
+import { aciCrackSpacing } from './crack-spacing-aci-318.ts'
 import { isWall, wallRatio, wallSteel } from './wall-bars.ts'
 
 const source = cite('aci-318', 'Table 11.6.1')
@@ -44,16 +45,7 @@ export const leastAci318: readonly Step[] = [
 ]
 
 const crackSpacing: readonly Step[] = [
-  step('f_s', '2 / 3 * f_y', {
-    says: 'steel stress under service load',
-    unit: strength,
-    source: cite('aci-318', '24.3.2.1'),
-  }),
-  step('s_crack', 'min(15 in * (40000 psi / f_s) - 2.5 * cover, 12 in * (40000 psi / f_s))', {
-    says: 'largest spacing for crack control',
-    unit: size,
-    source: cite('aci-318', 'Table 24.3.2'),
-  }),
+  ...aciCrackSpacing('cover'),
   mostSpacing('min(3 * thickness, 18 in, s_crack)', cite('aci-318', '7.7.2.2, 7.7.2.3')),
 ]
 

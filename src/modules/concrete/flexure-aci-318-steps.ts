@@ -1,6 +1,7 @@
 import type { Step } from '../module.ts'
 import { cite } from '../sources.ts'
 import { check, step, when } from '../words.ts'
+import { aciCrackSpacing } from './crack-spacing-aci-318.ts'
 
 const size = { SI: 'mm', US: 'in' }
 const area = { SI: 'mm^2', US: 'in^2' }
@@ -11,7 +12,7 @@ const code = (at: string) => cite('aci-318', at)
 export const aciSectionSteps: readonly Step[] = [
   step('d', 'thickness - cover - outer_bar - bar_size / 2', { says: 'effective depth', unit: size }),
   step('M_u', 'abs(moment) * width', { says: 'factored moment on the strip', unit: moment }),
-  step('beta_1', 'min(max(0.85 - 0.05 * (f_c / (1000 psi) - 4), 0.65), 0.85)', {
+  step('beta_1', '0.85 - 0.05 * min(max(f_c / (1000 psi) - 4, 0), 4)', {
     says: 'depth of the stress block over that of the neutral axis',
     source: code('Table 22.2.2.4.3'),
   }),
@@ -79,8 +80,13 @@ export const aciCapacitySteps: readonly Step[] = [
 
 /** Spacing of the bars. */
 export const aciSpacingSteps: readonly Step[] = [
-  step('s_most', 'min(3 * thickness, 18 in)', { says: 'largest spacing of bars', unit: size, source: code('7.7.2.3') }),
-  check('spacing_most', 'spacing <= s_most', { says: 'spacing of the bars', source: code('7.7.2.3') }),
+  ...aciCrackSpacing('(cover + outer_bar)'),
+  step('s_most', 'min(3 * thickness, 18 in, s_crack)', {
+    says: 'largest spacing of bars',
+    unit: size,
+    source: code('7.7.2.2, 7.7.2.3'),
+  }),
+  check('spacing_most', 'spacing <= s_most', { says: 'spacing of the bars', source: code('7.7.2.2, 7.7.2.3') }),
   step('s_clear', 'max(1 in, bar_size, 4/3 * aggregate)', {
     says: 'least clear distance between bars',
     unit: size,

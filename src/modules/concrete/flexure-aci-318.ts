@@ -12,7 +12,7 @@ const stress = { SI: 'MPa', US: 'psi' }
 /** Bars for a moment, and the moment that bars carry: a slab or wall, singly reinforced, by ACI 318-19. */
 export const flexureAci318 = defineModule({
   id: 'flexure-aci-318',
-  version: '1.0.1',
+  version: '1.1.0',
   title: 'Bending steel by ACI 318',
   ...flexureAbout,
   code: 'ACI 318-19',
@@ -42,7 +42,7 @@ export const flexureAci318 = defineModule({
   cautions: [
     flexureCautions.cylinders,
     flexureCautions.face,
-    'Shear, crack control (24.3), deflection and development each need their own check.',
+    'Shear, deflection and development each need their own check. The spacing that controls cracks (24.3) is no promise of a dry room, nor enough in salt.',
     'The bars that cross these need the steel for shrinkage and temperature (24.4); a wall has the least steel of 11.6.',
     'Cover: Table 20.5.1.3.1, 3 in where concrete is cast against the ground and stays there.',
     flexureCautions.least,
@@ -66,6 +66,23 @@ export const flexureAci318 = defineModule({
         width: '10 in',
       },
       answers: { d: '23 in', A_s: '2.37 in^2', a: '4.18 in', M_n: '248 kip*ft' },
+    },
+    {
+      id: 'flex-crack',
+      source: 'ACI 318-19, commentary R24.3.2: cover 2 in, Grade 60, stress 40 ksi, 10 in',
+      status: 'memory',
+      says: 'largest spacing for crack control, the figure of the commentary itself',
+      inputs: {
+        moment: '8 kip*ft/ft',
+        thickness: '10 in',
+        cover: '2 in',
+        bar_size: '0.625 in',
+        spacing: '10 in',
+        f_c: '4000 psi',
+        f_y: '60000 psi',
+        width: '12 in',
+      },
+      answers: { s_crack: '10 in' },
     },
   ],
   example: {

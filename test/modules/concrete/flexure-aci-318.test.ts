@@ -91,15 +91,30 @@ describe('flexure by ACI 318', () => {
     expect(run().si('A_min') / inch ** 2).toBeCloseTo(0.216, 10)
     expect(holds('area', { spacing: '10.9 in', moment: '500 lbf*ft/ft' })).toBe(true)
     expect(holds('area', { spacing: '10.95 in', moment: '500 lbf*ft/ft' })).toBe(false)
-    expect(holds('spacing_most', { spacing: '18 in' })).toBe(true)
-    expect(holds('spacing_most', { spacing: '18.1 in' })).toBe(false)
-    expect(holds('spacing_most', { thickness: '5 in', spacing: '15 in', moment: '500 lbf*ft/ft' })).toBe(true)
-    expect(holds('spacing_most', { thickness: '5 in', spacing: '15.1 in', moment: '500 lbf*ft/ft' })).toBe(false)
+    const mild = { f_y: '40000 psi', moment: '500 lbf*ft/ft' }
+    expect(holds('spacing_most', { ...mild, cover: '1.5 in', spacing: '18 in' })).toBe(true)
+    expect(holds('spacing_most', { ...mild, cover: '1.5 in', spacing: '18.1 in' })).toBe(false)
+    expect(holds('spacing_most', { ...mild, cover: '1 in', thickness: '5 in', spacing: '15 in' })).toBe(true)
+    expect(holds('spacing_most', { ...mild, cover: '1 in', thickness: '5 in', spacing: '15.1 in' })).toBe(false)
     expect(holds('spacing_clear', { spacing: '1.5 in' })).toBe(true)
     expect(holds('spacing_clear', { spacing: '1.49 in' })).toBe(false)
     const capacity = run().si('M_R')
     expect(holds('capacity', { moment: `${0.9999 * capacity} N*m/m` })).toBe(true)
     expect(holds('capacity', { moment: `-${1.0001 * capacity} N*m/m` })).toBe(false)
+  })
+
+  // ACI 318-19 Table 24.3.2 (memory): 15 in less 2.5 times the cover of these bars, and 12 in, at 40 ksi.
+  it.each([
+    ['1 in', '0 in', '60000 psi', 12],
+    ['2 in', '0 in', '60000 psi', 10],
+    ['3 in', '0 in', '60000 psi', 7.5],
+    ['1.5 in', '0.5 in', '60000 psi', 10],
+    ['2 in', '0 in', '80000 psi', 6.25],
+  ])('flexure-aci-318: cover %s, outer bars %s, %s: cracks allow %d in', (cover, outer_bar, f_y, allowed) => {
+    const at = (spacing: number) => run({ cover, outer_bar, f_y, spacing: `${spacing} in`, moment: '500 lbf*ft/ft' })
+    expect(at(8).si('s_crack') / inch).toBeCloseTo(allowed, 10)
+    expect(at(allowed - 0.01).satisfied('spacing_most')).toBe(true)
+    expect(at(allowed + 0.01).satisfied('spacing_most')).toBe(false)
   })
 
   it('flexure-aci-318: with too much steel the check fails and the most the code allows is counted', () => {
