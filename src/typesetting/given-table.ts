@@ -24,7 +24,7 @@ export function givenTable(rows: readonly GivenRow[], block: string, setting: Se
 function table(rows: readonly GivenRow[], block: string, setting: Setting): Element {
   const given = h('th', { scope: 'colgroup', colSpan: 2 }, 'Given')
   const value = h('th.value', { scope: 'colgroup', colSpan: 2 }, 'Value')
-  return h('table.given', [
+  return h(rows.length === 1 ? 'table.given.one' : 'table.given', [
     h('thead', h('tr', [given, value, h('th', { scope: 'col' }, 'From')])),
     ...groups(rows).map(group => h('tbody', [...groupHead(group), ...group.map(row => givenRow(row, block, setting))])),
   ])

@@ -1,7 +1,9 @@
 import type { Drawing, Label, Point, Shape, SketchView } from '../sketch.ts'
 import { diagramLabel, diagramShapes, turningSupport } from './strip-diagrams.ts'
 
-const [moments, shears, tall, size] = [-0.8, -1.9, 0.28, 0.06]
+const [moments, shears, tall, size] = [-0.8, -1.95, 0.28, 0.06]
+/** How far the middle of a label stands off the largest ordinate. */
+const clear = 0.15
 
 /** Names of the values of a continuous strip; a value that a strip of so few spans does not have is not evaluated. */
 export interface StripNames {
@@ -35,7 +37,7 @@ const says = (view: SketchView, names: StripNames, goesOn: boolean): string =>
 
 function strip(view: SketchView, goesOn: boolean): readonly Shape[] {
   return [
-    { kind: 'load', from: [0, 0.03], to: [2, 0.03], start: 0.12, end: 0.12, towards: [0, -1] },
+    { kind: 'load', from: [0, 0.03], to: [2, 0.03], start: 0.2, end: 0.2, towards: [0, -1] },
     {
       kind: 'line',
       points: [
@@ -45,7 +47,7 @@ function strip(view: SketchView, goesOn: boolean): readonly Shape[] {
       weight: 'thick',
     },
     ...[0, 1, 2].map(x => turningSupport(x, size)),
-    { kind: 'dimension', from: [0, -0.1], to: [1, -0.1], off: -6, label: view.label('span') },
+    { kind: 'dimension', from: [0, 0.26], to: [1, 0.26], off: 6, label: view.label('span') },
   ]
 }
 
@@ -56,13 +58,13 @@ function momentShapes(view: SketchView, names: StripNames, goesOn: boolean): rea
   const value = (name: string) => (Number.isFinite(view.number(name)) ? view.number(name) : view.number(names.first))
   const most = Math.max(...places.map(name => Math.abs(value(name))))
   const line = places.map((name, i): Point => [i / 2, -value(name) / most])
-  const above = moments + tall + 0.03
+  const above = moments + tall + clear
   return [
     ...diagramShapes({ at: moments, line, from: 0, to: 2 }, tall),
     ...(view.number(names.edge) === 0 ? [] : [diagramLabel([0.03, above], symbolOf(view, names.edge), 'start')]),
-    diagramLabel([0.5, moments - tall - 0.14], view.label(names.end)),
+    diagramLabel([0.5, moments - tall - clear], view.label(names.end)),
     diagramLabel([1, above], view.label(names.first)),
-    ...(goesOn ? [diagramLabel([1.5, moments - tall - 0.14], view.label(names.middle))] : []),
+    ...(goesOn ? [diagramLabel([1.5, moments - tall - clear], view.label(names.middle))] : []),
     ...(Number.isFinite(view.number(names.other))
       ? [diagramLabel([1.97, above], symbolOf(view, names.other), 'end')]
       : []),
@@ -90,8 +92,8 @@ function shearShapes(view: SketchView, names: StripNames, goesOn: boolean): read
   ]
   return [
     ...diagramShapes({ at: shears, line, from: 0, to: 2 }, tall),
-    diagramLabel([0, shears + tall + 0.03], view.label(names.vEnd), 'start'),
-    diagramLabel([0.97, shears - tall - 0.14], view.label(names.vOuter), 'end'),
-    ...(goesOn ? [diagramLabel([1.03, shears + tall + 0.03], view.label(names.vInner), 'start')] : []),
+    diagramLabel([0, shears + tall + clear], view.label(names.vEnd), 'start'),
+    diagramLabel([0.97, shears - tall - clear], view.label(names.vOuter), 'end'),
+    ...(goesOn ? [diagramLabel([1.03, shears + tall + clear], view.label(names.vInner), 'start')] : []),
   ]
 }

@@ -18,7 +18,8 @@ const counts: Readonly<Record<string, number>> = {
 
 /**
  * Coefficients of a strip over equal spans on supports that turn freely: moments over w l^2 and shears over w l, w being
- * the whole load. A share `live` of it may be missing on any spans; each answer is the worst of all arrangements.
+ * the whole load. A share `live` of it may be missing on any spans; each answer is the worst of all arrangements, and `inner`
+ * is the largest sum that a span between interior supports makes of its sagging moment and the mean of its two hogging ones.
  * Places that a strip of so few spans does not have are nil.
  */
 export const continuousStrip: Method = {
@@ -45,13 +46,13 @@ const actionsUnder = (loaded: readonly boolean[], share: number): ContinuousActi
 function worst(all: readonly ContinuousActions[], count: number): Readonly<Record<string, number>> {
   const most = (read: (actions: ContinuousActions) => number | undefined): number =>
     Math.max(0, ...all.map(actions => read(actions) ?? 0))
+  const sagging = (i: number): number => most(({ spans }) => spans[i]?.sagging)
+  const hogging = (i: number): number => most(({ supports }) => -(supports[i] ?? 0))
   const inner = Array.from({ length: count - 2 }, (_, i) => i + 1)
-  const deep = Array.from({ length: Math.max(0, count - 3) }, (_, i) => i + 2)
   return {
-    end: most(({ spans }) => spans[0]?.sagging),
-    middle: most(({ spans }) => Math.max(0, ...inner.map(i => spans[i]?.sagging ?? 0))),
-    first: most(({ supports }) => -(supports[1] ?? 0)),
-    other: most(({ supports }) => Math.max(0, ...deep.map(i => -(supports[i] ?? 0)))),
+    end: sagging(0),
+    first: hogging(1),
+    inner: Math.max(0, ...inner.map(i => sagging(i) + (hogging(i) + hogging(i + 1)) / 2)),
     v_end: most(({ spans }) => spans[0]?.left),
     v_outer: most(({ spans }) => spans[0]?.right),
     v_inner: most(({ spans }) => spans[1]?.left),

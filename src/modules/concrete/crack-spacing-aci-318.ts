@@ -10,7 +10,8 @@ export const aciCrackSpacing = (cover: string): readonly Step[] => [
     unit: strength,
     source: cite('aci-318', '24.3.2.1'),
   }),
-  step('s_crack', `min(15 in * (40000 psi / f_s) - 2.5 * ${cover}, 12 in * (40000 psi / f_s))`, {
+  step('r_40', '40000 psi / f_s', { says: 'reference stress over it', source: cite('aci-318', 'Table 24.3.2') }),
+  step('s_crack', `min(15 in * r_40 - 2.5 * ${cover}, 12 in * r_40)`, {
     says: 'largest spacing for crack control',
     unit: size,
     source: cite('aci-318', 'Table 24.3.2'),

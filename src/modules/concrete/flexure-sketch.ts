@@ -28,7 +28,13 @@ function drawn(view: SketchView, section: Section): Drawing {
   return {
     says: `Section ${view.shown('thickness')} thick with bars ${view.shown('bar_size')} at ${view.shown('spacing')} near the ${view.word('face')} face, cover ${view.shown('cover')}, effective depth ${view.shown('d')}; steel ${view.shown(steel)} on ${view.shown('width')}, neutral axis at ${view.shown(axis)}, capacity ${view.shown('M_R')}.`,
     toScale: true,
-    shapes: [outline, ...compressed(view, section), ...bars(view, section), ...sizes(view, section)],
+    shapes: [
+      outline,
+      ...compressed(view, section),
+      ...outerBars(view, section),
+      ...bars(view, section),
+      ...sizes(view, section),
+    ],
   }
 }
 
@@ -66,6 +72,25 @@ function compressed(view: SketchView, { names, b, thickness, at }: Section): rea
   ]
 }
 
+/** The bars between these and the face run across the strip, and are seen along their length. */
+function outerBars(view: SketchView, { b, at }: Section): readonly Shape[] {
+  const size = view.number('outer_bar')
+  if (!(size > 0)) return []
+  const [low, high] = [at(view.number('cover')), at(view.number('cover') + size)]
+  return [
+    {
+      kind: 'polygon',
+      points: [
+        [0, low],
+        [b, low],
+        [b, high],
+        [0, high],
+      ],
+      fill: 'void',
+    },
+  ]
+}
+
 function bars(view: SketchView, { b, level }: Section): readonly Shape[] {
   const [size, spacing] = [view.number('bar_size'), view.number('spacing')]
   const count = Math.min(60, Math.max(1, Math.floor((b - size) / spacing) + 1))
@@ -81,15 +106,15 @@ function bars(view: SketchView, { b, level }: Section): readonly Shape[] {
   return Array.from({ length: count }, (_, i) => round(first + i * spacing))
 }
 
-/** Depth and cover stand in one line beside the section, each from its own face. */
+/** Depth and cover stand in one line beside the section, each from its own face; the steel stands by the bars, clear of the axis. */
 function sizes(view: SketchView, { names, b, thickness, at, level }: Section): readonly Shape[] {
-  const middle = at(1.36 * thickness - view.number('d'))
+  const beside = at(thickness - 0.68 * view.number('d'))
   return [
     upright([b, at(thickness)], [b, level], { off: 8, label: view.label('d') }),
     upright([b, at(view.number('cover'))], [b, at(0)], { off: 8, label: view.label('cover') }),
     { kind: 'dimension', from: [0, 0], to: [0, thickness], off: 8, label: view.label('thickness') },
     { kind: 'dimension', from: [0, 0], to: [b, 0], off: -8, label: view.label('width') },
-    { kind: 'label', at: [0.98 * b, middle], label: view.label(names.steel), anchor: 'end' },
+    { kind: 'label', at: [0.98 * b, beside], label: view.label(names.steel), anchor: 'end' },
   ]
 }
 

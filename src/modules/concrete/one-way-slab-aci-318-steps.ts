@@ -10,7 +10,7 @@ const shear = (name: string, formula: string, says: string): Step =>
   step(name, formula, { says, unit: { SI: 'kN/m', US: 'plf' }, source: shears })
 /** Words of an end that is cast with its support, and conditions that the lines and comparisons share. */
 export const held = ['spandrel beam', 'column']
-export const freeEnd = { choice: 'end_support', is: ['turns freely'] }
+const freeEnd = { choice: 'end_support', is: ['turns freely'] }
 const twoSpans = { choice: 'spans', is: ['two spans'] }
 export const manySpans = { choice: 'spans', is: ['three spans', 'four spans', 'five spans or more'] }
 export const shortSpans = { formula: 'span <= 10 ft' }

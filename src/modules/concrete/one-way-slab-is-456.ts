@@ -3,7 +3,7 @@ import { cite } from '../sources.ts'
 import { choice, limit, step, when } from '../words.ts'
 import { spanWords } from './continuous-strip.ts'
 import { stripLoads, stripSpans } from './continuous-strip-inputs.ts'
-import { continuousStripSecond } from './continuous-strip-second.ts'
+import { continuousStripSecond, endElastic, innerTotal } from './continuous-strip-second.ts'
 import { continuousStripSketch } from './continuous-strip-sketch.ts'
 import { oneWaySlabIs456Cases } from './one-way-slab-is-456-cases.ts'
 
@@ -21,7 +21,7 @@ const { 'two spans': _none, ...spanChoices } = spanWords
 /** Moments and shears of a slab over three spans or more, by the coefficients of IS 456 Tables 12 and 13. */
 export const oneWaySlabIs456 = defineModule({
   id: 'one-way-slab-is-456',
-  version: '1.0.0',
+  version: '1.1.0',
   title: 'Continuous one-way slab by IS 456 coefficients',
   asks: 'What moments and shears act in a slab that runs one way over three spans or more?',
   code: 'IS 456:2000',
@@ -97,26 +97,36 @@ export const oneWaySlabIs456 = defineModule({
     'Elsewhere than at the first interior support a shear of 0.5 for permanent and 0.6 for live load is asked for: less than the larger of the two given here.',
     'A slab cast with its walls turns them: where the end is not meant to hold, top steel is needed there all the same.',
   ],
-  second: continuousStripSecond(Object.keys(spanChoices), [
-    {
-      first: 'M_end',
-      second: 'M_end_el',
-      band: 0.08,
-      says: 'the coefficients are rounded: 96 to 101 % of the beam for permanent and live load',
-    },
-    {
-      first: 'M_first',
-      second: 'M_first_el',
-      band: 0.1,
-      says: 'the coefficients are rounded and redistribute: the beam has up to 9 % more',
-    },
-    {
-      first: 'M_mid',
-      second: 'M_mid_el',
-      band: 0.62,
-      says: 'interior spans unload each other: the table gives up to 2.5 times the beam, on the safe side',
-    },
-  ]),
+  second: continuousStripSecond({
+    spans: Object.keys(spanChoices),
+    totals: [endElastic, when(deep, { yes: innerTotal('(M_first + M_other) / 2'), no: innerTotal('M_first') })],
+    compare: [
+      {
+        first: 'M_end',
+        second: 'M_end_el',
+        band: 0.08,
+        says: 'the coefficients are rounded: the beam has 93 to 101 %',
+      },
+      {
+        first: 'M_first',
+        second: 'M_first_el',
+        band: 0.1,
+        says: 'the coefficients are rounded and redistribute: the beam has up to 9 % more',
+      },
+      {
+        first: 'M_mid_strip',
+        second: 'M_mid_strip_el',
+        band: 0.24,
+        says: 'right for live load alone; for permanent load alone the table has up to 30 % too much',
+      },
+      {
+        first: 'V_outer',
+        second: 'V_outer_el',
+        band: 0.04,
+        says: 'the coefficient is rounded: the beam has up to 3 % more',
+      },
+    ],
+  }),
   sketch: continuousStripSketch({
     edge: 'M_edge',
     end: 'M_end',
