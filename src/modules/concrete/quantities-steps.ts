@@ -28,6 +28,7 @@ const concrete: readonly Step[] = [
     source: cite('practice', 'rate on the volume'),
   }),
   volume('V_bl', 'L_r * W_r * blinding * (1 + waste_concrete)', 'blinding to order'),
+  volume('V_wl', 'L_r * W_r * working_layer', 'working layer under the raft, compacted'),
   volume('V_sc', 'length * width * screed * (1 + waste_concrete)', 'screed to order'),
 ]
 
@@ -45,7 +46,7 @@ const faces: readonly Step[] = [
 ]
 
 const earth: readonly Step[] = [
-  run('z_f', 'cover + roof + height + raft + blinding', 'depth of the pit'),
+  run('z_f', 'cover + roof + height + raft + blinding + working_layer', 'depth of the pit'),
   area('A_1', '(L_r + 2 * working_space) * (W_r + 2 * working_space)', 'area of the pit at formation'),
   area(
     'A_2',
@@ -58,7 +59,11 @@ const earth: readonly Step[] = [
     'area at ground level',
   ),
   volume('V_ex', 'z_f / 6 * (A_1 + 4 * A_2 + A_3)', 'excavation, in place'),
-  volume('V_s', 'L_o * W_o * (height + roof) + L_r * W_r * (raft + blinding)', 'room that box and blinding take'),
+  volume(
+    'V_s',
+    'L_o * W_o * (height + roof) + L_r * W_r * (raft + blinding + working_layer)',
+    'room that box, blinding and working layer take',
+  ),
   volume('V_fill', 'V_ex - V_s', 'fill back to ground level, compacted'),
 ]
 

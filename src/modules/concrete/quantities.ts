@@ -24,7 +24,7 @@ const allowance = (says: string, symbol: string, note: string): Input =>
 /** Quantities of a rectangular box with raft, walls and roof, of its wraps and forms, and of its pit. */
 export const quantities = defineModule({
   id: 'quantities',
-  version: '1.0.1',
+  version: '1.1.0',
   title: 'Quantities of the box and its pit',
   asks: 'How much concrete, steel, formwork, wrapping and earth does the box take?',
   inputs: {
@@ -36,6 +36,15 @@ export const quantities = defineModule({
     raft: thick('thickness of the raft', 't_raft'),
     toe: layer('how far the raft reaches beyond the walls', 'e_t'),
     blinding: layer('thickness of the blinding under the raft', 't_bl'),
+    working_layer: length({
+      says: 'thickness of the working layer under the blinding',
+      note: 'Nil where the blinding lies on the ground',
+      symbol: 't_wl',
+      unit: metre,
+      least: '0 m',
+      most: '3 m',
+      default: '0 m',
+    }),
     screed: layer('thickness of the screed inside', 't_sc'),
     cover: layer('earth over the roof, to ground level', 'h_cover'),
     working_space: layer('space to work in, from the raft to the foot of the pit side', 'a_w'),
@@ -67,11 +76,11 @@ export const quantities = defineModule({
     waste_sheet: allowance('allowance on membrane and board', 'k_sheet', 'Laps, turns and cuts: often 10 to 15 %'),
   },
   steps: quantitiesSteps,
-  results: ['V_c', 'm_s', 'A_in', 'A_out', 'A_so', 'V_bl', 'V_sc', 'A_m', 'A_p', 'V_ex', 'V_fill'],
+  results: ['V_c', 'm_s', 'A_in', 'A_out', 'A_so', 'V_bl', 'V_wl', 'V_sc', 'A_m', 'A_p', 'V_ex', 'V_fill'],
   covers: ['quantities'],
   schedule: {
     title: 'Quantities',
-    lines: ['V_c', 'm_s', 'A_in', 'A_out', 'A_so', 'V_bl', 'V_sc', 'A_m', 'A_p', 'V_ex', 'V_fill'],
+    lines: ['V_c', 'm_s', 'A_in', 'A_out', 'A_so', 'V_bl', 'V_wl', 'V_sc', 'A_m', 'A_p', 'V_ex', 'V_fill'],
   },
   limits: [
     limit('min(length, width) >= 2 * wall', {
@@ -83,6 +92,7 @@ export const quantities = defineModule({
   ],
   cautions: [
     'A plain box: entrance, upstands, inner walls, sumps and openings are not in it. Openings are not taken off.',
+    'The working layer is counted under the raft; where it goes on under the space to work in, that part comes on top and takes the place of fill.',
     'Earth is in place: dug soil takes more room on the lorry, and fill is asked for compacted.',
     'The pit is that of a rectangle with straight sides; ramps and benches come on top.',
     'Allowances are assumptions: compare them with the delivery notes of the first pour.',

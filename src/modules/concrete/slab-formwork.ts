@@ -110,6 +110,7 @@ export const slabFormwork = defineModule({
     'A prop carries what its maker gives at its length and with its plates; worn and bent props carry less.',
     'The load grows while the pour stands heaped or runs from one side: spread it, and keep people from under it.',
     'Props stay until the slab carries itself, and longer where soil or plant comes on it: see the age of the concrete.',
+    'A beam carries the load of its width: where what lies on it runs on over it, it gets up to a tenth more (a quarter over two spans).',
     'The shear is that of the worst number of spans, and the deflection of one or two spans is that of one.',
   ],
   published: slabFormworkCases,

@@ -41,6 +41,15 @@ describe('quantities', () => {
     )
   })
 
+  it('quantities: a working layer deepens the pit, and takes its room in it', () => {
+    const [bare, ran] = [run(), run({ working_layer: '0.15 m' })]
+    expect(ran.si('z_f') - bare.si('z_f')).toBeCloseTo(0.15, 12)
+    expect(ran.si('V_wl')).toBeCloseTo(6.4 * 4.6 * 0.15, 9)
+    expect(ran.si('V_s') - bare.si('V_s')).toBeCloseTo(ran.si('V_wl'), 9)
+    expect(bare.si('V_wl')).toBe(0)
+    expect(run({ working_layer: '-0.01 m' }).errors.map(({ rule }) => rule)).toEqual(['value-outside-range'])
+  })
+
   // Worked by hand from the example: 6.0 by 4.2 m outside, raft 6.4 by 4.6 m.
   it('quantities: faces of the example by hand', () => {
     const ran = run({ waste_sheet: '0' })
