@@ -48,17 +48,28 @@ function wingTable(wing: Wing): string {
   return [
     `## ${wings[wing]}`,
     '',
+    ...rules(wing),
     '| symbol | meaning | SI | US | modules |',
     '| --- | --- | --- | --- | --- |',
     ...rows,
   ].join('\n')
 }
 
+/** What the trade writes with primes and without, where a wing has such a rule. */
+const rules = (wing: Wing): readonly string[] =>
+  wing === 'ground'
+    ? [
+        'A prime marks what is effective: φ′ and c′ are strengths for effective stress, σ′ and q′ stresses less the water. Undrained',
+        'strength, in total stress, has no prime: c with an index, and no angle of friction goes with it. q without an index is a load.',
+        '',
+      ]
+    : []
+
 /** Every symbol that a module prints, a table a wing. */
 export const nomenclaturePage = (): string => `# Nomenclature
 
 Every symbol of the working, a table for each wing of the [modules](modules/README.md). Within a wing a symbol has one meaning and one
-dimension; a row of a list adds its number. A dash stands for a plain number.
+dimension, and what modules ask for by one name or in the same words has one symbol; a row of a list adds its number. A dash stands for a plain number.
 
 Generated from the code: \`UPDATE_DOCS=1 npx vitest run test/docs\` writes this page, and a test fails where it parts from it. Where modules
 say one quantity in several ways, its meaning stands once, in the \`nomenclature.ts\` of the wing.

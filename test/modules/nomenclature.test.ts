@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { wingOrder } from '../../src/modules/catalogue.ts'
+import { modulesByWing, wingOrder } from '../../src/modules/catalogue.ts'
+import type { Wing } from '../../src/modules/ledger.ts'
 import { nomenclature } from '../../src/modules/nomenclature.ts'
 import { dimensionByName } from '../../src/quantity/dimension-names.ts'
 import { faultsOf, symbolsIn, symbolsOfWing } from './nomenclature-of.ts'
 import type { SymbolUse } from './symbol-uses.ts'
+import { symbolUses } from './symbol-uses.ts'
+import { type Asked, askedBy, needless, symbolsOfRows, takenByRows, twoSymbols } from './two-symbols.ts'
 
 describe('the symbols of a wing', () => {
   it.each(wingOrder)(
@@ -28,6 +31,63 @@ const use = (module: string, symbol: string, says: string, dimension = 'length')
 }
 const faults = (uses: readonly SymbolUse[], meanings: Readonly<Record<string, string>> = {}) =>
   faultsOf(symbolsIn(uses), meanings)
+
+/** Names of inputs that stand for several quantities of their wing, each with a symbol of its own. */
+const severalQuantities: Readonly<Record<Wing, readonly string[]>> = {
+  ground: ['clear', 'depth', 'plan_length', 'plan_width', 'factor', 'c', 'load', 'toe'],
+  concrete: ['thickness', 'unit_weight', 'live_load', 'height', 'width', 'moment', 'cover', 'span', 'bar_size'],
+  shielding: ['dose_limit', 'height'],
+  living: ['diffusivity', 'thickness', 'width', 'height', 'washing', 'reserve'],
+  power: ['voltage', 'efficiency'],
+}
+
+describe('one quantity, one symbol', () => {
+  const asked = (wing: Wing) => modulesByWing[wing].flatMap(askedBy)
+
+  it.each(wingOrder)('%s: inputs of one name, or with the same words, print one symbol', wing => {
+    expect(twoSymbols(asked(wing), severalQuantities[wing])).toEqual([])
+    expect(needless(asked(wing), severalQuantities[wing])).toEqual([])
+  })
+
+  it.each(wingOrder)('%s: no symbol is that of a row as well', wing => {
+    expect(modulesByWing[wing].flatMap(module => takenByRows(symbolUses(module), symbolsOfRows(module)))).toEqual([])
+  })
+
+  const ask = (module: string, symbol: string, more: Partial<Asked> = {}): Asked => ({
+    module,
+    code: undefined,
+    name: 'phi',
+    dimension: 'angle',
+    says: module,
+    symbol,
+    ...more,
+  })
+
+  it('two symbols for one name are found, and for the same words under two names', () => {
+    expect(twoSymbols([ask('pit', 'phi'), ask('wall', "phi'")], [])).toEqual(["phi: phi (pit), phi' (wall)"])
+    expect(twoSymbols([ask('pit', 'phi'), ask('wall', '\\phi')], [])).toEqual([])
+    expect(twoSymbols([ask('pit', 'phi'), ask('wall', "phi'")], ['phi'])).toEqual([])
+    const words = [ask('pit', 'q', { says: 'load' }), ask('wall', 'q_s', { says: 'load', name: 'surcharge' })]
+    expect(twoSymbols(words, ['phi', 'surcharge'])).toEqual(['load: q (pit), q_s (wall)'])
+    expect(twoSymbols([ask('pit', 'd', { dimension: 'length' }), ask('wall', 'phi')], [])).toEqual([])
+  })
+
+  it('two codes may each keep its symbol, a code and none may not', () => {
+    const codes = [ask('a', 'D', { code: 'IS 456:2000' }), ask('b', 'h', { code: 'ACI 318-19' })]
+    expect(twoSymbols(codes, [])).toEqual([])
+    expect(twoSymbols([...codes, ask('c', 'D')], [])).toEqual(['phi: D (a), h (b), D (c)'])
+  })
+
+  it('a name listed in vain is one', () => {
+    expect(needless([ask('pit', 'phi'), ask('wall', 'phi')], ['phi'])).toEqual(['phi'])
+  })
+
+  it('a symbol that the first row of a list prints is found', () => {
+    const uses = [use('pit', 'z_1', 'depth of the top strut'), use('pit', 'z', 'depth of a strut')]
+    expect(takenByRows(uses, ['z'])).toEqual(['pit: z_1 is printed for a row of z too'])
+    expect(takenByRows(uses, ['x'])).toEqual([])
+  })
+})
 
 describe('faults of symbols', () => {
   it('two dimensions are one, within a module too, and no entry mends it', () => {

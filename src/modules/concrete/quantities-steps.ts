@@ -13,8 +13,8 @@ const volume = line({ SI: 'm^3', US: 'yd^3' })
 const box: readonly Step[] = [
   run('L_o', 'length + 2 * wall', 'length outside the walls'),
   run('W_o', 'width + 2 * wall', 'width outside the walls'),
-  run('L_r', 'L_o + 2 * toe', 'length of the raft', 'L_raft'),
-  run('W_r', 'W_o + 2 * toe', 'width of the raft', 'W_raft'),
+  run('L_r', 'L_o + 2 * toe', 'length of the raft', 'L_r'),
+  run('W_r', 'W_o + 2 * toe', 'width of the raft', 'B_r'),
 ]
 
 const concrete: readonly Step[] = [

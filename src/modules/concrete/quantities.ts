@@ -33,7 +33,7 @@ export const quantities = defineModule({
     height: side('height from raft to roof slab', 'H_i'),
     wall: thick('thickness of the walls', 't_w'),
     roof: thick('thickness of the roof', 't_roof'),
-    raft: thick('thickness of the raft', 't_raft'),
+    raft: thick('thickness of the raft', 't_r'),
     toe: layer('how far the raft reaches beyond the walls', 'e_t'),
     blinding: layer('thickness of the blinding under the raft', 't_bl'),
     working_layer: length({

@@ -23,11 +23,16 @@ const stress = (name: string, formula: string, more: { says: string; source?: Ci
 const factored: readonly Step[] = [
   look('gamma_phi', factorOnFriction, { row: 'approach', says: 'partial factor on friction and cohesion' }),
   step('phi_d', 'atan(tan(phi) / gamma_phi)', {
-    says: 'design angle of friction',
+    says: 'design angle of friction, effective',
+    symbol: "phi'_d",
     unit: angleUnit,
     source: cite('en-1997-1', '2.4.6.2'),
   }),
-  stress('c_d', 'c / gamma_phi', { says: 'design cohesion', source: cite('en-1997-1', '2.4.6.2') }),
+  stress('c_d', 'c / gamma_phi', {
+    says: 'design cohesion, effective',
+    symbol: "c'_d",
+    source: cite('en-1997-1', '2.4.6.2'),
+  }),
 ]
 
 const inclined: readonly Step[] = [

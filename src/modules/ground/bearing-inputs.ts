@@ -55,7 +55,7 @@ export const bearingGround = {
   phi: angle({
     says: 'effective angle of friction',
     note: 'For `drained`',
-    symbol: 'phi',
+    symbol: "phi'",
     unit: angleUnit,
     least: '10 deg',
     most: '45 deg',
@@ -64,7 +64,7 @@ export const bearingGround = {
   }),
   c: pressure({
     says: 'effective cohesion',
-    symbol: 'c',
+    symbol: "c'",
     unit: pressureUnit,
     least: '0 kPa',
     usual: ['0 kPa', '20 kPa'],

@@ -51,6 +51,7 @@ const twoThirds = (name: string, of: string, more: { says: string; symbol: strin
   stress(name, `2 / 3 * ${of}`, more)
 const looseFriction = step('phi_s', 'atan(2 / 3 * tan(phi))', {
   says: 'friction that counts in local shear',
+  symbol: "phi'_loc",
   unit: angleUnit,
   source: terzaghi,
 })
@@ -65,7 +66,7 @@ export const bearingTerzaghiSteps: readonly Step[] = [
       local(
         [
           looseFriction,
-          twoThirds('c_s', 'c', { says: 'cohesion that counts in local shear', symbol: 'c_loc' }),
+          twoThirds('c_s', 'c', { says: 'cohesion that counts in local shear', symbol: "c'_loc" }),
           ...drained('phi_s', 'c_s'),
         ],
         drained('phi', 'c'),
@@ -74,7 +75,7 @@ export const bearingTerzaghiSteps: readonly Step[] = [
     [
       local(
         [
-          twoThirds('c_us', 'c_u', { says: 'strength that counts in local shear', symbol: 'c_us' }),
+          twoThirds('c_us', 'c_u', { says: 'strength that counts in local shear', symbol: 'c_u_loc' }),
           ...undrained('c_us'),
         ],
         undrained('c_u'),

@@ -13,7 +13,7 @@ import { lengthUnit, pressureUnit } from './ground-units.ts'
 /** Bearing capacity of a strip, square or circle under a central load by Terzaghi, with one factor. */
 export const bearingTerzaghi = defineModule({
   id: 'bearing-terzaghi',
-  version: '1.0.1',
+  version: '1.0.2',
   title: 'Bearing capacity by Terzaghi',
   asks: 'Does the ground bear a central load, by Terzaghi with one factor of safety?',
   inputs: {

@@ -25,7 +25,7 @@ export const bracedPitInputs = {
     usual: ['15 kN/m^3', '22 kN/m^3'],
   }),
   phi: angle({
-    says: 'angle of friction of the sand, a low value',
+    says: 'effective angle of friction of the sand, a low value',
     symbol: "phi'",
     unit: angleUnit,
     least: '20 deg',
@@ -66,7 +66,7 @@ export const bracedPitInputs = {
     unit: lengthUnit,
     usual: ['0 m', '30 m'],
   }),
-  top_strut: length({ says: 'depth of the top strut', symbol: 'z_1', unit: lengthUnit, least: '0 m' }),
+  top_strut: length({ says: 'depth of the top strut', symbol: 'z_high', unit: lengthUnit, least: '0 m' }),
   struts: list('struts below the top one, downwards', {
     least: 1,
     most: 5,

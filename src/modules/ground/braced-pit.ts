@@ -12,7 +12,7 @@ const peck = cite('peck-1969')
 /** Struts, walers, wall and lagging of a braced pit by the apparent pressure of Peck and hinges at the struts. */
 export const bracedPit = defineModule({
   id: 'braced-pit',
-  version: '1.0.1',
+  version: '1.0.2',
   title: 'Braced pit',
   asks: 'What do struts, walers, wall and lagging of the braced pit bear?',
   inputs: bracedPitInputs,

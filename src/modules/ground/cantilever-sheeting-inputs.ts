@@ -37,7 +37,7 @@ export const cantileverSheetingInputs = {
   gamma: moistWeight,
   gamma_sat: saturatedWeight,
   phi: angle({
-    says: 'angle of friction of the sand, a low value',
+    says: 'effective angle of friction of the sand, a low value',
     symbol: "phi'",
     unit: angleUnit,
     least: '20 deg',

@@ -12,7 +12,7 @@ const das = cite('das-foundation', 'cantilever sheet piles')
 /** Embedment and section of a sheet wall that stands by its embedment alone. */
 export const cantileverSheeting = defineModule({
   id: 'cantilever-sheeting',
-  version: '1.0.1',
+  version: '1.0.2',
   title: 'Cantilever sheet wall',
   asks: 'How deep must the sheet wall of the pit be driven, and what moment does it bear?',
   inputs: cantileverSheetingInputs,

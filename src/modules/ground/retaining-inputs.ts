@@ -48,8 +48,8 @@ export const retainingInputs = {
     usual: ['17 kN/m^3', '23 kN/m^3'],
   }),
   phi: angle({
-    says: 'angle of friction of the fill; no cohesion is counted',
-    symbol: 'phi',
+    says: 'effective angle of friction of the fill; no cohesion is counted',
+    symbol: "phi'",
     unit: angleUnit,
     least: '20 deg',
     most: '45 deg',
@@ -74,7 +74,7 @@ export const retainingInputs = {
   surcharge: pressure({
     says: 'load on the fill behind the wall',
     note: '0 kPa where there is surely none; its own weight on the heel is not counted as a help',
-    symbol: 'q_s',
+    symbol: 'q',
     unit: pressureUnit,
     least: '0 kPa',
     usual: ['5 kPa', '30 kPa'],

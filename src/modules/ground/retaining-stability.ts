@@ -9,7 +9,7 @@ import { retainingSteps } from './retaining-steps.ts'
 /** Overturning, sliding, bearing and middle third of a free-standing cantilever wall. */
 export const retainingStability = defineModule({
   id: 'retaining-stability',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Stability of a free-standing wall',
   asks: 'Does the free-standing wall of the entrance stand: against overturning, sliding and bearing failure?',
   inputs: retainingInputs,

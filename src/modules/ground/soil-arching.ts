@@ -10,7 +10,7 @@ const terzaghi = cite('terzaghi-1943', 'arching over a trapdoor, from memory')
 /** Stress over a yielding roof with arching, beside the plain overburden that governs. */
 export const soilArching = defineModule({
   id: 'soil-arching',
-  version: '1.0.1',
+  version: '1.0.2',
   title: 'Arching of the soil over the roof, for information',
   asks: 'How much of the soil over the roof might hang on the ground beside it, if the roof yielded?',
   inputs: {
@@ -31,16 +31,16 @@ export const soilArching = defineModule({
       usual: ['14 kN/m^3', '22 kN/m^3'],
     }),
     phi: angle({
-      says: 'angle of friction of the soil',
-      symbol: 'phi',
+      says: 'effective angle of friction',
+      symbol: "phi'",
       unit: angleUnit,
       above: '0 deg',
       most: '45 deg',
       usual: ['20 deg', '40 deg'],
     }),
     c: pressure({
-      says: 'cohesion, for the life of the structure',
-      symbol: 'c',
+      says: 'effective cohesion, for the life of the structure',
+      symbol: "c'",
       unit: pressureUnit,
       least: '0 kPa',
       default: '0 kPa',
@@ -55,7 +55,7 @@ export const soilArching = defineModule({
     }),
     surcharge: pressure({
       says: 'load on the ground above',
-      symbol: 'q_s',
+      symbol: 'q',
       unit: pressureUnit,
       least: '0 kPa',
     }),

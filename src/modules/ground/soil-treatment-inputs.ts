@@ -4,9 +4,9 @@ import { areaUnit, lengthUnit } from './ground-units.ts'
 
 export const litres = { SI: 'L', US: 'gal' } as const
 
-const used = (symbol: string) =>
+const used = (symbol: string, where: string) =>
   quantity('volume', {
-    says: 'emulsion that was used, from the record of the work',
+    says: `emulsion that was used ${where}, from the record of the work`,
     symbol,
     unit: litres,
     least: '0 L',
@@ -29,7 +29,7 @@ export const soilTreatmentInputs = {
         above: '0 L/m^2',
         usual: ['3 L/m^2', '10 L/m^2'],
       }),
-      used_area: used('V_u'),
+      used_area: used('V_u', 'on it'),
     },
   }),
   edges: list('edges treated by length, each with its rate', {
@@ -46,7 +46,7 @@ export const soilTreatmentInputs = {
         above: '0 L/m',
         usual: ['1.5 L/m', '20 L/m'],
       }),
-      used_edge: used('V_v'),
+      used_edge: used('V_v', 'along it'),
     },
   }),
   dose: ratio({

@@ -105,7 +105,7 @@ export const closedUpInputs = {
   }),
   conductivity: quantity('conductivity', {
     says: 'conductivity of the concrete',
-    symbol: 'lambda',
+    symbol: 'lambda_c',
     unit: { SI: 'W/(m*K)', US: 'Btu/(hr*ft*delta_degF)' },
     least: '0.1 W/(m*K)',
     most: '4 W/(m*K)',

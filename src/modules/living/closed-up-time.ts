@@ -10,7 +10,7 @@ import { closedUpSteps } from './closed-up-steps.ts'
 /** How long people can stay closed up until carbon dioxide, oxygen or heat is at its limit. */
 export const closedUpTime = defineModule({
   id: 'closed-up-time',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Time closed up',
   asks: 'How long can these people stay closed up until carbon dioxide, oxygen or heat is at its limit?',
   inputs: closedUpInputs,

@@ -35,7 +35,7 @@ export const fuelStoreInputs: Readonly<Record<string, Input>> = {
     most: '500 kW',
   }),
   daily_running: quantity('time', {
-    says: 'time it runs in a day',
+    says: 'time that the engine runs in a day',
     symbol: 't_r',
     unit: hours,
     above: '0 hr',
