@@ -6,22 +6,27 @@ interface Clay {
   readonly C_c: number
   readonly C_r: number
   readonly e_0: number
-  readonly sigma_p: number
+  /** Stress before and yield stress in the middle of the layer. */
+  readonly s_0: number
+  readonly s_y: number
 }
 
 interface Base {
   readonly width: number
   readonly length: number
   readonly depth: number
-  readonly q_n: number
-  readonly stress: number
+  readonly pressure: number
+  /** Total stress at the level of the base before the pit was dug. */
+  readonly total: number
   readonly gamma_w: number
   readonly water: number
+  readonly swollen: boolean
 }
 
 type Numbers = Readonly<Record<string, number | readonly number[]>>
 
-const sliceCount = 100
+// Under swollen ground the stress begins at nothing, and its logarithm wants thin slices.
+const sliceCount = 2000
 
 /** Consolidation of clay layers by thin slices, with the curve of void ratio followed in each. */
 export const claySlices: Method = {
@@ -34,28 +39,30 @@ export const claySlices: Method = {
     C_c: 'ratio',
     C_r: 'ratio',
     e_0: 'ratio',
-    sigma_p: 'pressure',
+    s_0: 'pressure',
+    s_y: 'pressure',
     width: 'length',
     length: 'length',
     depth: 'length',
-    q_n: 'pressure',
-    stress: 'pressure',
+    pressure: 'pressure',
+    total: 'pressure',
     gamma_w: 'unit_weight',
     water: 'length',
   },
-  run: numbers => solved(baseOf(numbers), claysOf(numbers)),
+  run: (numbers, words) => solved(baseOf(numbers, words.heave === 'swollen'), claysOf(numbers)),
 }
 
-function baseOf(numbers: Numbers): Base {
+function baseOf(numbers: Numbers, swollen: boolean): Base {
   const at = (name: string): number => Number(numbers[name])
   return {
     width: at('width'),
     length: at('length'),
     depth: at('depth'),
-    q_n: at('q_n'),
-    stress: at('stress'),
+    pressure: at('pressure'),
+    total: at('total'),
     gamma_w: at('gamma_w'),
     water: at('water'),
+    swollen,
   }
 }
 
@@ -68,13 +75,15 @@ function claysOf(numbers: Numbers): readonly Clay[] {
     C_c: at('C_c', i),
     C_r: at('C_r', i),
     e_0: at('e_0', i),
-    sigma_p: at('sigma_p', i),
+    s_0: at('s_0', i),
+    s_y: at('s_y', i),
   }))
 }
 
 function solved(base: Base, clays: readonly Clay[]): Solved {
   const [coarse, fine] = [sliced(base, clays, sliceCount), sliced(base, clays, 2 * sliceCount)]
-  const change = fine === coarse ? 0 : Math.abs(fine - coarse) / Math.abs(fine)
+  // Less than a millimetre is judged as a millimetre.
+  const change = Math.abs(fine - coarse) / Math.max(Math.abs(fine), 1e-3)
   if (!(change < 1e-3)) return { ok: false, says: 'the slices do not settle on one answer' }
   return {
     ok: true,
@@ -84,8 +93,10 @@ function solved(base: Base, clays: readonly Clay[]): Solved {
 }
 
 function sliced(base: Base, clays: readonly Clay[], count: number): number {
+  const drained = base.total - base.gamma_w * Math.max(0, base.depth - base.water)
+  const net = base.pressure - base.total
   let depth = 0
-  let total = base.stress
+  let total = base.total
   let settlement = 0
   for (const clay of clays) {
     const slice = clay.thickness / count
@@ -94,7 +105,10 @@ function sliced(base: Base, clays: readonly Clay[], count: number): number {
       const water = base.gamma_w * Math.max(0, base.depth + middle - base.water)
       const before = total + (clay.gamma * slice) / 2 - water
       const spread = (1 + middle / base.width) * (1 + middle / base.length)
-      settlement += (slice * voidsLost(clay, before, before + base.q_n / spread)) / (1 + clay.e_0)
+      const [open, after] = base.swollen
+        ? [before - drained / spread, before + net / spread]
+        : [before, before + Math.max(0, net) / spread]
+      settlement += (slice * voidsLost(clay, { before, open, after })) / (1 + clay.e_0)
       depth += slice
       total += clay.gamma * slice
     }
@@ -102,10 +116,11 @@ function sliced(base: Base, clays: readonly Clay[], count: number): number {
   return settlement
 }
 
-/** Loss of void ratio: along the flat branch to the greatest past stress, along the steep one beyond it. */
-function voidsLost({ C_c, C_r, sigma_p }: Clay, before: number, after: number): number {
+/** Loss of void ratio: along the flat branch to the yield stress, along the steep one beyond it. */
+function voidsLost(clay: Clay, stress: { before: number; open: number; after: number }): number {
+  const { before, open, after } = stress
+  const yields = before + clay.s_y - clay.s_0
   const decades = (from: number, to: number): number => Math.log(to / from) / Math.LN10
-  if (before >= sigma_p) return C_c * decades(before, after)
-  if (after <= sigma_p) return C_r * decades(before, after)
-  return C_r * decades(before, sigma_p) + C_c * decades(sigma_p, after)
+  if (after <= yields) return clay.C_r * decades(open, after)
+  return clay.C_r * decades(open, yields) + clay.C_c * decades(yields, after)
 }

@@ -5,7 +5,7 @@ import { centreStrain } from './centre-strain.ts'
 import { lengthUnit } from './ground-units.ts'
 import { settlementElasticCases } from './settlement-elastic-cases.ts'
 import { settlementElasticSteps } from './settlement-elastic-steps.ts'
-import { pressingBase, settlementLimits, settlementUnit } from './settlement-inputs.ts'
+import { baseShape, pressesMore, pressingBase, settlementUnit } from './settlement-inputs.ts'
 
 /** Immediate settlement of a rectangular base on elastic layers by Steinbrenner, net of the ground dug out. */
 export const settlementElastic = defineModule({
@@ -51,7 +51,8 @@ export const settlementElastic = defineModule({
   results: ['s_centre', 's_stiff', 'p_net'],
   covers: ['settlement'],
   limits: [
-    ...settlementLimits,
+    baseShape,
+    pressesMore('What settles then is only what heaved when the pit was dug: it is not reckoned here'),
     limit('sum(layers.thickness) >= 2 * width', {
       when: { choice: 'beneath', is: ['soil'] },
       says: 'the layers reach to twice the width of the base',

@@ -34,10 +34,12 @@ export const pressingBase = {
   gamma_w: bearingGround.gamma_w,
 } satisfies Readonly<Record<string, Input>>
 
+/** What the ground at the level of the base bore before. */
+export const beforeDigging: readonly Step[] = [...overburden, totalOverburden]
+
 /** Overburden and the net pressure that settles the ground. */
 export const netPressure: readonly Step[] = [
-  ...overburden,
-  totalOverburden,
+  ...beforeDigging,
   step('p_net', 'max(pressure - q_tot, 0 kPa)', {
     says: 'net pressure: more than the ground that was dug out',
     unit: pressureUnit,
@@ -49,19 +51,21 @@ export const netPressure: readonly Step[] = [
 export const settles = (name: string): Step =>
   check('settles_little', `${name} <= s_allow`, { says: 'the settlement is one that the structure can take' })
 
-/** The shape of the base, and that it presses at all. */
-export const settlementLimits: readonly Limit[] = [
-  limit('length >= width', {
-    says: 'the length is not less than the width',
-    advice: 'Swap the two',
-    otherwise: 'refuse',
-    on: 'length',
-  }),
+/** The shape of the base. */
+export const baseShape: Limit = limit('length >= width', {
+  says: 'the length is not less than the width',
+  advice: 'Swap the two',
+  otherwise: 'refuse',
+  on: 'length',
+})
+
+/** That the base presses at all; where it does not, `advice` says what settles. */
+export const pressesMore = (advice: string, more: Pick<Limit, 'when'> = {}): Limit =>
   limit('p_net > 0 kPa', {
+    ...more,
     says: 'the base presses more than the ground that was dug out',
-    advice: 'What settles then is only what heaved when the pit was dug: it is not reckoned here',
+    advice,
     otherwise: 'warn',
     on: 'pressure',
     source: cite('practice'),
-  }),
-]
+  })

@@ -1,23 +1,31 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { label, length, limit, list, pressure, ratio, solve, unitWeight } from '../words.ts'
-import { claySlices } from './clay-slices.ts'
+import { choice, label, length, limit, list, pressure, ratio, unitWeight } from '../words.ts'
 import { lengthUnit, pressureUnit, weightUnit } from './ground-units.ts'
-import { pressingBase, settlementLimits, settlementUnit } from './settlement-inputs.ts'
+import { baseShape, pressesMore, pressingBase } from './settlement-inputs.ts'
 import { settlementOedometerCases } from './settlement-oedometer-cases.ts'
+import { settlementOedometerSecond } from './settlement-oedometer-second.ts'
 import { settlementOedometerSteps } from './settlement-oedometer-steps.ts'
 
 const index = (says: string, symbol: string, note?: string) =>
   ratio({ says, symbol, least: '0', most: '3', ...(note ? { note } : {}) })
 
-/** Consolidation of clay under a base by its oedometer curve, net of the ground dug out. */
+/** Consolidation of clay under a base by its oedometer curve: recompression and, beyond the past stress, new compression. */
 export const settlementOedometer = defineModule({
   id: 'settlement-oedometer',
-  version: '1.0.1',
+  version: '2.0.0',
   title: 'Consolidation settlement',
   asks: 'How much does the raft settle as the clay below it consolidates?',
   inputs: {
     ...pressingBase,
+    heave: choice({
+      says: 'what the clay does while the pit is open',
+      note: 'Neither is the truth: reckon both where the box weighs about as much as the ground dug out',
+      words: {
+        'no time to swell': 'the load is back within days: only what is more than the ground dug out settles it',
+        swollen: 'it swells to the end, and goes down again under the whole load: the upper bound',
+      },
+    }),
     layers: list('layers below the base, from the base down', {
       note: 'Give sand between the clays with both indices 0; cut thick clays in two or three',
       least: 1,
@@ -37,11 +45,20 @@ export const settlementOedometer = defineModule({
         e_0: ratio({ says: 'void ratio', symbol: 'e_0', above: '0', most: '10', usual: ['0.3', '3'] }),
         sigma_p: pressure({
           says: 'greatest effective stress that the clay bore before',
-          note: 'Left out, the clay is taken as normally consolidated, on the safe side',
+          note: 'The preconsolidation pressure of the oedometer tests; it counts before `OCR`. Without either the clay is taken as normally consolidated, on the safe side',
           symbol: "sigma'_p",
           unit: pressureUnit,
-          least: '0 kPa',
-          default: '0 kPa',
+          above: '0 kPa',
+          optional: true,
+        }),
+        OCR: ratio({
+          says: 'overconsolidation ratio of natural soil',
+          note: 'The stress borne before over the present one; takes part where `sigma_p` is not given',
+          symbol: 'OCR',
+          least: '1',
+          most: '30',
+          usual: ['1', '8'],
+          optional: true,
         }),
       },
     }),
@@ -50,7 +67,26 @@ export const settlementOedometer = defineModule({
   results: ['s_all', 'p_net'],
   covers: ['settlement'],
   limits: [
-    ...settlementLimits,
+    baseShape,
+    pressesMore('What settles then is only what has heaved while the pit was open: choose `swollen`', {
+      when: { choice: 'heave', is: ['no time to swell'] },
+    }),
+    limit('pressure > u', {
+      when: { choice: 'heave', is: ['swollen'] },
+      says: 'the base presses harder than the water lifts it',
+      advice: 'The base floats: see `flotation`',
+      otherwise: 'refuse',
+      on: 'pressure',
+      source: cite('statics'),
+    }),
+    limit('min(layers.r_p) >= 1', {
+      says: 'no clay bears more than it ever bore before',
+      advice:
+        'A stress borne before that is less than the present one is that of a disturbed sample, or of fill that still settles by itself',
+      otherwise: 'refuse',
+      on: 'layers',
+      source: cite('das-geotechnical', 'overconsolidation ratio'),
+    }),
     limit('sum(layers.thickness) >= 1.5 * width', {
       says: 'the layers reach to one and a half widths below the base',
       advice: 'Carry them to sand or rock, or further down: clay below still settles',
@@ -63,45 +99,18 @@ export const settlementOedometer = defineModule({
     'This is where it ends; how long it takes goes with the square of the way that the water has to go.',
     'Spread two to one, the stress is a mean under the base: the centre of a flexible base settles more.',
     'Immediate settlement comes first and is added. Creep goes on after, most of all in peat.',
-    'The heave of the pit and its return under load are not counted: in clay left open for weeks they are worth a reckoning.',
+    {
+      says: 'The heave of the pit and its return under load are left out: in a pit open for weeks they are more than this.',
+      when: { choice: 'heave', is: ['no time to swell'] },
+    },
+    {
+      says: 'The bound holds with the water kept at the bottom of the open pit, and for clay that does not soften or swell by itself: blind it the day it is dug.',
+      when: { choice: 'heave', is: ['swollen'] },
+    },
+    'The two indices and the past stress come from tests on good samples: a disturbed one hides the yield, and so most of its benefit.',
     'Lower groundwater, by pumping or drainage, settles the clay as much as a load.',
   ],
-  second: {
-    title: 'Consolidation by slices',
-    says: 'The same clay cut into thin slices, each followed along its curve: it shows where layers are too thick to go by their middle.',
-    steps: [
-      solve(claySlices, {
-        takes: {
-          thickness: { list: 'layers.thickness' },
-          gamma: { list: 'layers.gamma_layer' },
-          C_c: { list: 'layers.C_c' },
-          C_r: { list: 'layers.C_r' },
-          e_0: { list: 'layers.e_0' },
-          sigma_p: { list: 'layers.sigma_p' },
-          width: 'width',
-          length: 'length',
-          depth: 'depth',
-          q_n: 'p_net',
-          stress: 'q_tot',
-          gamma_w: 'gamma_w',
-          water: 'water_depth',
-        },
-        gives: {
-          settlement: {
-            dimension: 'length',
-            name: 's_slices',
-            says: 'settlement by slices',
-            symbol: 's_sl',
-            unit: settlementUnit,
-          },
-        },
-        says: 'settlement added up slice by slice',
-      }),
-    ],
-    compare: [
-      { first: 's_all', second: 's_slices', band: 0.1, says: 'beyond this the layers are too thick: cut them' },
-    ],
-  },
+  second: settlementOedometerSecond,
   published: settlementOedometerCases,
   example: {
     width: '5.8 m',
@@ -112,6 +121,7 @@ export const settlementOedometer = defineModule({
     gamma: '18 kN/m^3',
     gamma_sat: '19 kN/m^3',
     water_depth: '1.0 m',
+    heave: 'no time to swell',
     layers: [
       {
         layer: 'stiff crust',
