@@ -45,7 +45,7 @@ const inclined: readonly Step[] = [
 
 const resistance = (formula: string): Step =>
   stress('q_R', formula, {
-    says: 'effective bearing resistance: cohesion, overburden, weight',
+    says: 'effective resistance: cohesion, overburden, weight; no depth factors',
     symbol: "q'_R",
     source: d4,
   })

@@ -64,7 +64,8 @@ export const bearingEn1997 = defineModule({
   cautions: [
     'Strength failure only. Settlement usually governs a raft, and differential settlement its bending.',
     'Level base, level ground, one soil down to about one and a half widths below the base: a weaker layer below is a check of its own.',
-    'Annex D is informative and given here from memory; it counts no strength of the ground above the base.',
+    'Annex D has no factors of depth, and none is counted, however deep the base: the ground above it weighs, and its strength counts for nothing.',
+    'Annex D is informative, and given here from memory.',
     'Clay is checked twice: undrained for the short term, drained for the long.',
     {
       says: 'Sliding on the base is a check of its own. The factors for the horizontal load are for level ground and a level base.',

@@ -141,6 +141,7 @@ export const flotationInputs = {
     least: '1',
     most: '1.5',
     default: '1.0',
+    when: { choice: 'method', is: ['EN 1997-1 UPL'] },
     source: cite('en-1997-1', 'Table A.15, recommended value'),
   }),
   gamma_stb: ratio({
@@ -150,6 +151,7 @@ export const flotationInputs = {
     least: '0.5',
     most: '1',
     default: '0.9',
+    when: { choice: 'method', is: ['EN 1997-1 UPL'] },
     source: cite('en-1997-1', 'Table A.15, recommended value'),
   }),
   condition_finished: choice({

@@ -10,7 +10,7 @@ import { flotationSteps } from './flotation-steps.ts'
 /** Weight of the box and its fill against the uplift of the water, finished and while building. */
 export const flotation = defineModule({
   id: 'flotation',
-  version: '1.0.1',
+  version: '1.0.2',
   title: 'Flotation of the box',
   asks: 'Will the box float, finished and empty or while it is being built?',
   inputs: flotationInputs,

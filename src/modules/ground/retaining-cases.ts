@@ -19,7 +19,9 @@ const wall: Readonly<Record<string, CaseInput>> = {
   water: '0 m',
   delta_b: '2 / 3 * 20 deg',
   c_a: '2 / 3 * 40 kPa',
+  front: 'force given',
   passive: '215 kN/m',
+  overall: 'not checked',
   q_ult: '574.07 kPa',
 }
 

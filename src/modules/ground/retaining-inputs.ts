@@ -1,7 +1,8 @@
 import type { Input } from '../module.ts'
 import { cite } from '../sources.ts'
-import { angle, length, pressure, quantity, ratio, unitWeight } from '../words.ts'
-import { angleUnit, lengthUnit, lineLoadUnit, pressureUnit, weightUnit } from './ground-units.ts'
+import { angle, choice, length, pressure, ratio, unitWeight } from '../words.ts'
+import { angleUnit, lengthUnit, pressureUnit, weightUnit } from './ground-units.ts'
+import { groundInFront } from './retaining-front.ts'
 
 const thickness = { unit: lengthUnit, above: '0 m', usual: ['0.2 m', '1.5 m'] } as const
 const required = (says: string, symbol: string, value: string) =>
@@ -102,13 +103,16 @@ export const retainingInputs = {
     least: '0 kPa',
     default: '0 kPa',
   }),
-  passive: quantity('force_per_length', {
-    says: 'passive force in front of the wall',
-    note: 'Only of ground that nobody will ever dig away',
-    symbol: 'P_p',
-    unit: lineLoadUnit,
-    least: '0 kN/m',
-    default: '0 kN/m',
+  ...groundInFront,
+  overall: choice({
+    says: 'overall failure, of the ground with the wall in it',
+    note: 'No part of this block: it turns about a circle under the wall',
+    words: {
+      'checked apart': 'by a block or a report of its own, for the slope with the wall in it',
+      'level firm ground':
+        'level behind the wall and before it, and nowhere weaker below: the check of bearing stands for it',
+      'not checked': 'nobody has looked at it yet',
+    },
   }),
   q_ult: pressure({
     says: 'gross bearing resistance under this load, not factored',

@@ -59,11 +59,35 @@ function wall(view: SketchView, { foot, back, width, base, top, plane }: Section
   ]
 }
 
+/** The ground before the toe, where it is counted. */
+function before(view: SketchView, width: number): readonly Shape[] {
+  if (view.word('front') !== 'reckoned') return []
+  const [depth, reach] = [view.number('front_depth'), -0.4 * width]
+  const points: readonly Point[] = [
+    [reach, 0],
+    [0, 0],
+    [0, depth],
+    [reach, depth],
+  ]
+  return [
+    { kind: 'polygon', fill: 'soil', points },
+    {
+      kind: 'ground',
+      points: [
+        [reach, depth],
+        [0, depth],
+      ],
+    },
+    { kind: 'dimension', from: [reach, 0], to: [reach, depth], off: 8, label: view.label('front_depth') },
+  ]
+}
+
 function ground(view: SketchView, { back, width, top, plane }: Section): readonly Shape[] {
   const beyond = 0.35 * width
   const slope = Math.tan(view.number('alpha'))
   const water = view.number('water')
   return [
+    ...before(view, width),
     {
       kind: 'ground',
       points: [

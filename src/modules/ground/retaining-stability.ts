@@ -1,6 +1,8 @@
 import { defineModule } from '../module.ts'
-import { limit } from '../words.ts'
+import { cite } from '../sources.ts'
+import { choiceLimit, limit } from '../words.ts'
 import { retainingCases } from './retaining-cases.ts'
+import { frontLimits } from './retaining-front.ts'
 import { retainingInputs } from './retaining-inputs.ts'
 import { retainingSecond } from './retaining-second.ts'
 import { retainingSketch } from './retaining-sketch.ts'
@@ -9,7 +11,7 @@ import { retainingSteps } from './retaining-steps.ts'
 /** Overturning, sliding, bearing and middle third of a free-standing cantilever wall. */
 export const retainingStability = defineModule({
   id: 'retaining-stability',
-  version: '1.0.1',
+  version: '2.0.0',
   title: 'Stability of a free-standing wall',
   asks: 'Does the free-standing wall of the entrance stand: against overturning, sliding and bearing failure?',
   inputs: retainingInputs,
@@ -40,6 +42,21 @@ export const retainingStability = defineModule({
       otherwise: 'refuse',
       on: 'water',
     }),
+    ...frontLimits,
+    choiceLimit('overall', ['checked apart', 'level firm ground'], {
+      says: 'overall failure, of the ground with the wall in it, is answered',
+      advice: 'Check the slope with the wall in it: no check of this block stands without it',
+      otherwise: 'warn',
+      on: 'overall',
+      source: cite('en-1997-1', '9.7.2, from memory'),
+    }),
+    limit('alpha <= 0 deg', {
+      when: { choice: 'overall', is: ['level firm ground'] },
+      says: 'ground that is called level does not rise behind the wall',
+      advice: 'Check the slope with the wall in it, and choose `checked apart`',
+      otherwise: 'refuse',
+      on: 'overall',
+    }),
     limit('e < B / 2', {
       says: 'the resultant stands on the base',
       advice: 'The wall overturns: give it a longer heel',
@@ -50,15 +67,15 @@ export const retainingStability = defineModule({
   cautions: [
     'A length of long wall: a short one that is tied to the box or to a corner stands better, and is pressed harder.',
     'Soil over the toe and the load on the heel are not counted as a help; both may be gone.',
-    'Overall failure, of the ground with the wall in it, is not checked here.',
+    'These are failures of the wall on its ground. That the ground fails with the wall in it is no part of them: in a slope, over weak ground or beside a cut it comes first.',
     'Compaction close behind the wall, earthquake and impact press harder than the active state.',
     {
       says: 'Dry fill behind a wall is a promise: drain, filter and weep holes belong to the drawings and to upkeep.',
       when: { formula: 'water <= 0 m' },
     },
     {
-      says: 'Passive force is counted: it needs movement, and is lost with the first trench in front of the wall.',
-      when: { formula: 'passive > 0 kN/m' },
+      says: 'Ground before the toe is counted: it needs movement, and is lost with the first trench. Say on the drawings that it stays, and how deep.',
+      when: { choice: 'front', is: ['force given', 'reckoned'] },
     },
   ],
   second: retainingSecond,
@@ -79,5 +96,6 @@ export const retainingStability = defineModule({
     water: '0.5 m',
     delta_b: '22 deg',
     q_ult: '450 kPa',
+    overall: 'level firm ground',
   },
 })

@@ -2,6 +2,7 @@ import type { Step } from '../module.ts'
 import { type Citation, cite } from '../sources.ts'
 import { check, step, when } from '../words.ts'
 import { lengthUnit, lineLoadUnit, lineMomentUnit, pressureUnit } from './ground-units.ts'
+import { slidingResistance } from './retaining-front.ts'
 
 const statics = cite('statics')
 const das = cite('das-foundation', 'from memory')
@@ -75,7 +76,7 @@ const balance: readonly Step[] = [
   moment('M_O', 'M_e * cos(alpha) + P_w * water / 3 + U * 2 / 3 * B', 'moment that overturns, about the toe'),
   step('F_o', 'M_R / M_O', { says: 'factor against overturning', source: das }),
   check('stands', 'F_o >= F_over', { says: 'the wall does not overturn' }),
-  force('R_s', 'V_b * tan(delta_b) + B * c_a + passive', 'resistance to sliding', das),
+  slidingResistance,
   step('F_s', 'R_s / P_h', { says: 'factor against sliding', source: das }),
   check('holds', 'F_s >= F_slide', { says: 'the wall does not slide' }),
 ]

@@ -10,7 +10,7 @@ const terzaghi = cite('terzaghi-1943', 'arching over a trapdoor, from memory')
 /** Stress over a yielding roof with arching, beside the plain overburden that governs. */
 export const soilArching = defineModule({
   id: 'soil-arching',
-  version: '1.0.2',
+  version: '1.0.3',
   title: 'Arching of the soil over the roof, for information',
   asks: 'How much of the soil over the roof might hang on the ground beside it, if the roof yielded?',
   inputs: {
@@ -85,7 +85,6 @@ export const soilArching = defineModule({
     step('r_arch', 'p_arch / p_plain', { says: 'what arching leaves of the plain overburden', symbol: 'r_a' }),
   ],
   results: ['p_plain', 'p_arch', 'r_arch'],
-  covers: ['ground-stress'],
   limits: [
     limit('gamma > 2 * c / span', {
       says: 'the strip is heavy enough to sink against its cohesion',

@@ -68,12 +68,15 @@ function drawn(view: SketchView, profile: Profile, of: { depth: number; scale: n
     out(profile.within(row), row.number('z_upper') + row.number('h_moist')),
     out(row.number(profile.base), row.number('z_lower')),
   ])
+  // A label at the ground stands in the title and the ground line, and nought says nothing.
+  const worthLabel = (row: SketchView): boolean =>
+    row.number('z_lower') > 0.12 * of.depth && row.number(profile.base) !== 0
   const points: readonly Point[] = [[at, 0], out(profile.ground, 0), ...outline, [at, -of.depth], [at, 0]]
   return [
     { kind: 'polygon', fill, points },
     { kind: 'line', weight: 'thin', points },
     { kind: 'label', at: [at + 0.2 * of.depth, 0.12 * of.depth], anchor: 'middle', label: { text: title } },
-    ...rows.map((row): Shape => {
+    ...rows.filter(worthLabel).map((row): Shape => {
       const [x, y] = out(row.number(profile.base), row.number('z_lower'))
       return {
         kind: 'label',

@@ -19,6 +19,7 @@ const base = {
   water: '0 m',
   delta_b: '25 deg',
   q_ult: '500 kPa',
+  overall: 'checked apart',
 }
 const run = (more: Readonly<Record<string, string>> = {}, units: 'SI' | 'US' = 'SI') =>
   runModule(retainingStability, { ...base, ...more }, { units })
@@ -78,8 +79,37 @@ describe('free-standing wall', () => {
         expect(run(worse).si(name)).toBeLessThan(run().si(name))
       expect(run({ heel: '2 m' }).si(name)).toBeGreaterThan(run().si(name))
     }
-    expect(run({ passive: '20 kN/m' }).si('F_s')).toBeGreaterThan(run().si('F_s'))
     expect(run({ c_a: '10 kPa' }).si('R_s') - run().si('R_s')).toBeCloseTo(25000, 6)
+  })
+
+  it('retaining-stability: nothing before the toe counts unless it is said, and then by its force', () => {
+    const [none, force] = [run(), run({ front: 'force given', passive: '20 kN/m' })]
+    expect((force.si('R_s') - none.si('R_s')) / 1000).toBeCloseTo(20, 9)
+    // Rankine at 30 degrees is 3: 3 × 18 × 0.8² / 2, and half of it.
+    const soil = { front: 'reckoned', front_depth: '0.8 m', front_phi: '30 deg', front_gamma: '18 kN/m^3' }
+    expect((run(soil).si('R_s') - none.si('R_s')) / 1000).toBeCloseTo(17.28 / 2, 9)
+    expect((run({ ...soil, front_factor: '1' }).si('R_s') - none.si('R_s')) / 1000).toBeCloseTo(17.28, 9)
+    expect(run(soil).si('M_O')).toBe(none.si('M_O'))
+  })
+
+  it('retaining-stability: refuses a front that is not given, and one that is given and not counted', () => {
+    const soil = { front_depth: '0.8 m', front_phi: '30 deg', front_gamma: '18 kN/m^3' }
+    expect(refused({ front: 'force given' })).toEqual(['limit-exceeded'])
+    for (const name of ['front_depth', 'front_phi', 'front_gamma'] as const) {
+      const { [name]: left, ...others } = soil
+      expect(refused({ front: 'reckoned', ...others }), name).toEqual(['limit-exceeded'])
+      expect(refused({ [name]: left }), name).toEqual(['limit-exceeded'])
+    }
+    expect(refused({ passive: '20 kN/m' })).toEqual(['limit-exceeded'])
+    expect(refused({ ...soil, front: 'reckoned', passive: '20 kN/m' })).toEqual(['limit-exceeded'])
+  })
+
+  it('retaining-stability: overall failure that nobody has looked at casts doubt on every check', () => {
+    const answered = (overall: string) => run({ overall }).limits.find(({ says }) => says.includes('overall failure'))
+    expect(answered('not checked')).toMatchObject({ kept: false, refuses: false })
+    for (const overall of ['checked apart', 'level firm ground']) expect(answered(overall)?.kept, overall).toBe(true)
+    expect(refused({ overall: 'level firm ground', alpha: '5 deg' })).toEqual(['limit-exceeded'])
+    expect(refused({ alpha: '5 deg' })).toEqual([])
   })
 
   it('retaining-stability: at rest, the coefficient given takes the place of the active one', () => {
@@ -165,5 +195,11 @@ describe('free-standing wall', () => {
     )
     expect(load).toMatchObject({ from: [0, 0], end: 0 })
     expect(drawingOf(retainingStability, base).toScale).toBe(true)
+    const soils = (more: Readonly<Record<string, string>>) =>
+      drawingOf(retainingStability, { ...base, ...more }).shapes.filter(
+        shape => shape.kind === 'polygon' && shape.fill === 'soil',
+      ).length
+    const front = { front: 'reckoned', front_depth: '0.8 m', front_phi: '30 deg', front_gamma: '18 kN/m^3' }
+    expect([soils({}), soils(front)]).toEqual([1, 2])
   })
 })
