@@ -26,7 +26,7 @@ export const textNode = (value: string): ElementContent => ({ type: 'text', valu
 /** Sentences where nothing can be set, as in the name of a link. */
 export const plainProse = (text: string): string => text.replaceAll('`', '')
 
-/** The first letter raised, where it begins a word and is not itself a symbol. */
+/** The first letter raised, where it begins a word and is not itself a symbol: the article before a word is one. */
 export function sentenceCase(text: string): string {
-  return /^\p{Ll}{2}/u.test(text) ? text.charAt(0).toUpperCase() + text.slice(1) : text
+  return /^(?:\p{Ll}{2}|a \p{Ll}{2})/u.test(text) ? text.charAt(0).toUpperCase() + text.slice(1) : text
 }
