@@ -6,6 +6,7 @@ const room = (more: Readonly<Record<string, CaseInput>>): Readonly<Record<string
   supply: '100 m^3/hr',
   outdoor: '20 degC',
   humidity: '50 percent',
+  people_at: '24 degC',
   limit_temperature: '24 degC',
   width: '4 m',
   height: '2 m',

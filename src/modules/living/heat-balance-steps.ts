@@ -12,10 +12,10 @@ const balance = cite('mass-balance')
 const loss = (name: string, formula: string, says: string, source = balance): Step =>
   step(name, formula, { says, unit: lossUnit, source })
 
-/** Heat of people, read where the room may at most be: cooler people give more to the air, so the room settles below. */
+/** Heat of people, read where the author expects the room to settle: a limit holds it against where it does. */
 const gains: readonly Step[] = [
-  step('theta_r', 'min(limit_temperature / degC, 26)', {
-    says: 'temperature at which the tables are read, in °C',
+  step('theta_r', 'people_at / degC', {
+    says: 'the temperature at which the tables are read, in °C',
     symbol: 'theta_k',
   }),
   each('groups', [

@@ -9,7 +9,7 @@ import { heatBalanceSteps } from './heat-balance-steps.ts'
 /** Temperature at which a room with people, equipment, fresh air and ground settles, and whether its walls stay dry. */
 export const heatBalance = defineModule({
   id: 'heat-balance',
-  version: '1.0.0',
+  version: '2.0.0',
   title: 'Heat balance of the room',
   asks: 'At what temperature does the room settle with people, equipment, fresh air and the ground, and do the walls stay dry?',
   inputs: heatBalanceInputs,
@@ -18,12 +18,18 @@ export const heatBalance = defineModule({
   covers: ['heat'],
   drawing: ['theta_in', 'supply'],
   limits: [
-    limit('limit_temperature <= 26 degC', {
-      says: 'the limit of temperature is within the table of heat by person',
-      advice:
-        'Above 26 °C the table is read at 26 °C: on the safe side for warmth, but people then give off more moisture',
+    limit('abs(min(max(theta_in / degC, 20), 26) - theta_r) <= 1', {
+      says: 'the heat of people is read within 1 K of where the room settles',
+      advice: 'Read at a higher temperature people warm the air too little, at a lower one they wet it too little',
       otherwise: 'warn',
-      on: 'limit_temperature',
+      on: 'people_at',
+      source: cite('jones'),
+    }),
+    limit('theta_in <= 26 degC', {
+      says: 'the room settles no warmer than the table of heat by person goes',
+      advice: 'Above 26 °C people warm the air less and wet it more than the last column says',
+      otherwise: 'warn',
+      on: 'people_at',
       source: cite('jones'),
     }),
     limit('box_length >= max(width, height)', {
@@ -51,6 +57,7 @@ export const heatBalance = defineModule({
   cautions: [
     'The balance is that of a stay without end. In the first days walls and ground take up more; in months of use the ground round the box warms.',
     'The ends of the box are not counted: more heat is lost than this says. For keeping warm in winter add them.',
+    'The table of heat by person begins at 20 °C: a room that settles cooler is a little warmer than this says.',
     'Heat stress comes within hours in a crowded closed room in summer: where the check is not satisfied bring in more air, or cool.',
     'Walls that are not dry drip, and wet stores: where the air outdoors is damp and warm, fresh air wets a cold shelter.',
     'Never warm the room with an open flame.',
@@ -66,6 +73,7 @@ export const heatBalance = defineModule({
     supply: '130 m^3/hr',
     outdoor: '17 degC',
     humidity: '60 percent',
+    people_at: '22 degC',
     limit_temperature: '26 degC',
     width: '5 m',
     height: '2.9 m',

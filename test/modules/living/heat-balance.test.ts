@@ -7,9 +7,10 @@ import { runModule } from '../run-module.ts'
 type Row = Readonly<Record<string, string>>
 const base: Row = {
   equipment: '0 W',
-  supply: '100 m^3/hr',
+  supply: '190 m^3/hr',
   outdoor: '15 degC',
   humidity: '40 percent',
+  people_at: '21 degC',
   limit_temperature: '26 degC',
   width: '4 m',
   height: '2.5 m',
@@ -75,23 +76,45 @@ describe('heat-balance', () => {
     expect(run({ soil_conductivity: '0.5 W/(m*K)' }).si('theta_in')).toBeGreaterThan(run().si('theta_in'))
   })
 
-  it('heat-balance: between printed temperatures the table is interpolated, above 26 °C it is read there', () => {
-    expect(run({ limit_temperature: '23 degC' }).si('q_s_1')).toBeCloseTo(77.5, 9)
-    expect(run({ limit_temperature: '29 degC' }).si('q_s_1')).toBeCloseTo(65, 9)
+  // looked up: Jones, Table 7.16, seated at rest 80 W at 22 °C and 75 W at 24 °C, 35 W and 40 W of moisture
+  it('heat-balance: between printed temperatures the table is interpolated', () => {
+    expect(run({ people_at: '23 degC' }).si('q_s_1')).toBeCloseTo(77.5, 9)
+    expect(run({ people_at: '23 degC' }).si('q_l_1')).toBeCloseTo(37.5, 9)
   })
 
   it('heat-balance: the temperature is just kept, or just not', () => {
-    // above 26 °C the table is read at 26 °C, so that the limit does not move what it is held against
-    const crowd = [{ count: '26 person', activity: 'standing' }]
-    const settles = celsius(run({ limit_temperature: '40 degC' }, crowd), 'theta_in')
-    expect(settles).toBeGreaterThan(26)
-    const at = (limit: number) => run({ limit_temperature: `${limit} degC` }, crowd).satisfied('temperature')
+    const settles = celsius(run(), 'theta_in')
+    expect(settles).toBeGreaterThan(20)
+    const at = (limit: number) => run({ limit_temperature: `${limit} degC` }).satisfied('temperature')
     expect(at(settles + 0.01)).toBe(true)
     expect(at(settles - 0.01)).toBe(false)
   })
 
-  it('heat-balance: cooler people warm the air more, so that the room settles below what the table at the limit says', () => {
-    expect(run({ limit_temperature: '20 degC' }).si('theta_in')).toBeGreaterThan(run().si('theta_in'))
+  it('heat-balance: cooler people warm the air more and wet it less', () => {
+    const [cool, warm] = [run({ people_at: '20 degC' }), run({ people_at: '26 degC' })]
+    expect(cool.si('theta_in')).toBeGreaterThan(warm.si('theta_in'))
+    expect(cool.si('W_l')).toBeLessThan(warm.si('W_l'))
+  })
+
+  it('heat-balance: read within 1 K of where the room settles the heat of people is right, beyond it a warning says so', () => {
+    const settles = celsius(run(), 'theta_in')
+    const read = (at: number) => run({ people_at: `${at} degC` })
+    // where both are the same: between them the room settles a fifth of the way the reading is off
+    let same = settles
+    for (let i = 0; i < 30; i += 1) same = celsius(read(same), 'theta_in')
+    expect(celsius(read(same), 'theta_in')).toBeCloseTo(same, 9)
+    const off = (by: number) => celsius(read(same + by), 'theta_in') - (same + by)
+    const warned = (by: number) => rules({ people_at: `${same + by} degC` })
+    expect(Math.abs(off(0.65))).toBeLessThan(1)
+    expect(warned(0.65)).toEqual([])
+    expect(Math.abs(off(0.8))).toBeGreaterThan(1)
+    expect(warned(0.8)).toEqual(['warning limit-exceeded'])
+  })
+
+  it('heat-balance: a room that settles below 20 °C is read at 20 °C, and nothing is said', () => {
+    const cold = { outdoor: '0 degC', people_at: '20 degC' }
+    expect(celsius(run(cold), 'theta_in')).toBeLessThan(19)
+    expect(rules(cold)).toEqual([])
   })
 
   it('heat-balance: damp air wets cold walls, dry air does not', () => {
@@ -111,19 +134,20 @@ describe('heat-balance', () => {
   })
 
   it.each([
-    [{ limit_temperature: '26 degC' }, []],
-    [{ limit_temperature: '26.1 degC' }, ['warning limit-exceeded']],
-    [{ box_length: '4 m' }, []],
-    [{ box_length: '3.9 m' }, ['warning limit-exceeded']],
-    [{ cover: '6.1 m' }, ['warning limit-exceeded']],
-    [{ cover: '6 m' }, []],
-    [{ equipment: '30 kW' }, ['warning limit-exceeded']],
+    [{ box_length: '4 m', people_at: '22 degC' }, []],
+    [{ box_length: '3.9 m', people_at: '22 degC' }, ['warning limit-exceeded']],
+    [{ cover: '6.1 m', people_at: '23 degC' }, ['warning limit-exceeded']],
+    [{ cover: '6 m', people_at: '23 degC' }, []],
+    [{ outdoor: '25 degC', supply: '2000 m^3/hr', people_at: '25.5 degC' }, []],
+    [{ outdoor: '26.2 degC', supply: '5000 m^3/hr', people_at: '26 degC' }, ['warning limit-exceeded']],
   ])('heat-balance: %j says %j', (more, said) => {
     expect(rules(more as Row)).toEqual(said)
   })
 
   it.each([
     ['limit_temperature', '19.9 degC'],
+    ['people_at', '19.9 degC'],
+    ['people_at', '26.1 degC'],
     ['supply', '0 m^3/hr'],
     ['cover', '0.1 m'],
     ['diffusivity', '0.3 m^2/day'],
