@@ -39,23 +39,31 @@ export const doseOfStay: readonly Step[] = [
   step('D_in', 'D_out / protection_factor', { says: 'dose of the stay', unit: doseUnit }),
 ]
 
-/** When the limit would be reached inside, if ever. */
+/** When the limit would be reached inside, if it is within the law. */
 export const limitReached: Step = when(
   { formula: 'protection_factor * dose_limit < D_end' },
   {
     says: 'a stay without end would pass the limit',
     yes: [
       step('u_stay', 'u_a - protection_factor * dose_limit / D_1', { says: 'time term at which the limit is reached' }),
-      step('t_stay', '(1 hr) * u_stay^(-1 / (exponent - 1))', {
-        says: 'time at which a longer stay reaches the limit',
-        unit: timeUnit,
-        source: summed,
-      }),
+      when(
+        { formula: 'u_stay >= (4400 hr / (1 hr))^(1 - exponent)' },
+        {
+          says: 'that is within half a year, while the law holds',
+          yes: [
+            step('t_stay', '(1 hr) * u_stay^(-1 / (exponent - 1))', {
+              says: 'time at which a longer stay reaches the limit',
+              unit: timeUnit,
+              source: summed,
+            }),
+          ],
+        },
+      ),
     ],
   },
 )
 
-/** The earliest end of the stay after which life in the open at the place keeps the limit, if there is one. */
+/** The earliest end of the stay after which life in the open at the place keeps the limit, if there is one within the law. */
 export const leaving: Step = when(
   { formula: 'D_end <= dose_limit' },
   {
@@ -73,12 +81,26 @@ export const leaving: Step = when(
               unit: doseUnit,
               source: summed,
             }),
-            step('t_leave', '(1 hr) * (D_1 / D_left)^(1 / (exponent - 1))', {
-              says: 'earliest time of leaving for good',
-              symbol: 't_l',
-              unit: timeUnit,
+            step('D_late', 'D_1 * (4400 hr / (1 hr))^(1 - exponent)', {
+              says: 'dose outside from half a year on without end',
+              symbol: 'D_rest',
+              unit: doseUnit,
               source: summed,
             }),
+            when(
+              { formula: 'D_late <= D_left' },
+              {
+                says: 'so little is left within half a year, while the law holds',
+                yes: [
+                  step('t_leave', '(1 hr) * (D_1 / D_left)^(1 / (exponent - 1))', {
+                    says: 'earliest time of leaving for good',
+                    symbol: 't_l',
+                    unit: timeUnit,
+                    source: summed,
+                  }),
+                ],
+              },
+            ),
           ],
         },
       ),

@@ -20,7 +20,7 @@ const when = { above: '0 hr', most: '100000 hr', unit: timeUnit }
 /** Rate and dose of fallout between two times by the power law, and when people may leave. */
 export const falloutDecay = defineModule({
   id: 'fallout-decay',
-  version: '1.0.1',
+  version: '1.1.0',
   title: 'Decay of fallout and dose over a stay',
   asks: 'What dose does a stay bring while fallout decays, and when may people leave?',
   inputs: {
@@ -129,11 +129,19 @@ export const falloutDecay = defineModule({
       on: 'leave_at',
       source: cite('fallout-law'),
     }),
+    limit('t_wanted <= 4400 hr', {
+      says: 'the rate waited for comes within half a year',
+      when: { given: 'rate_wanted' },
+      advice: 'Later the true rate falls much faster than the law: go by the meter',
+      otherwise: 'warn',
+      on: 'rate_wanted',
+      source: cite('fallout-law'),
+    }),
   ],
   cautions: [
     'A measured rate outranks the law: measure often, and begin again from the last reading.',
     'Several bursts, induced activity, weathering and releases from reactors do not follow this law.',
-    'When to leave is a decision for the authorities and the meter, not for a formula. The time given counts all later life in the open at that place: moving off, or a swept place, is better than it says.',
+    'When to leave is a decision for the authorities and the meter, not for a formula. A time of leaving counts all later life in the open at that place: moving off, or a swept place, is better. Where none is given it is later than half a year, and this law cannot say when.',
     'The range of the law, half an hour to half a year, and its accuracy are from memory: check them against the book.',
     'Only external gamma is counted, neither beta on the skin nor what is breathed in or swallowed.',
   ],

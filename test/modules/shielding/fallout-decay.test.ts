@@ -89,8 +89,22 @@ describe('fallout-decay', () => {
 
   it('fallout-decay: where the limit is never reached no time for it is given', () => {
     expect(run().has('t_stay')).toBe(false)
-    expect(run({ protection_factor: '17' }).has('t_stay')).toBe(true)
-    expect(run({ protection_factor: '18' }).has('t_stay')).toBe(false)
+    expect(run({ protection_factor: '17' }).has('u_stay')).toBe(true)
+    expect(run({ protection_factor: '18' }).has('u_stay')).toBe(false)
+  })
+
+  // by hand: 5 Sv * (2^-0.2 - 4400^-0.2) = 3.419 Sv by half a year, so 250 mSv are reached by then behind less than 13.68; a rest of
+  // 5 Sv * 4400^-0.2 = 0.9339 Sv is left from half a year on; the rate is then 1 Sv/h * 4400^-1.2 = 0.04245 mSv/h
+  it('fallout-decay: past half a year, where the law ends, no time is given', () => {
+    const stay = (P: number) => run({ protection_factor: `${P}` })
+    expect(stay(13.67).si('t_stay') / 3600).toBeLessThan(4400)
+    expect(stay(13.69).has('t_stay')).toBe(false)
+    const leave = (limit: number) => run({ dose_limit: `${limit} Sv` })
+    expect(leave(0.9683).si('t_leave') / 3600).toBeLessThan(4400)
+    expect(leave(0.9679).has('t_leave')).toBe(false)
+    expect(leave(0.9679).errors).toEqual([])
+    expect(rules(run({ rate_wanted: '0.0425 mSv/hr' }))).toEqual([])
+    expect(rules(run({ rate_wanted: '0.0424 mSv/hr' }))).toEqual(['warning limit-exceeded'])
   })
 
   it('fallout-decay: leaving at the time given, all later life in the open included, brings just the limit', () => {
