@@ -1,6 +1,6 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { carried, check, choice, each, label, limit, list, look, quantity, ratio, step, take } from '../words.ts'
+import { check, choice, each, label, limit, list, look, quantity, ratio, step } from '../words.ts'
 import { doseUnit } from './fallout-decay-steps.ts'
 import { protectionSummaryCases } from './protection-summary-cases.ts'
 import { drawProtectionSummary } from './protection-summary-sketch.ts'
@@ -11,7 +11,7 @@ const percent = { SI: 'percent', US: 'percent' }
 /** All paths of radiation into a shelter together, against the required factor and the dose limits. */
 export const protectionSummary = defineModule({
   id: 'protection-summary',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'All paths of radiation together',
   asks: 'Do roof, walls, entrance and pipes together keep the required protection factor and the dose limits?',
   inputs: {
@@ -49,10 +49,8 @@ export const protectionSummary = defineModule({
     step('P', '1 / K_all', { says: 'protection factor of the whole' }),
     each('paths', [
       step('s_path', 'K_i / K_all', { says: 'share of this path in the dose inside', symbol: 's_i', unit: percent }),
-      carried('s_before', { first: '0', next: 's_worst', says: 'largest share before', unit: percent }),
-      step('s_worst', 'max(s_path, s_before)', { says: 'largest share so far', unit: percent }),
     ]),
-    take('s_max', { list: 'paths', of: 's_worst', from: 'last', says: 'largest share of one path', unit: percent }),
+    step('s_max', 'max(paths.s_path)', { says: 'largest share of one path', unit: percent }),
     step('D_in', 'dose_outside / P', { says: 'dose inside over the stay', unit: doseUnit }),
     check('protection', 'P >= required_factor', { says: 'the protection factor of the whole is as required' }),
     check('dose', 'D_in <= dose_limit', { says: 'the dose inside is within the chosen limit' }),
