@@ -5,14 +5,14 @@ import { gammaSlabCases } from './gamma-slab-cases.ts'
 import { planeAddedUp } from './gamma-slab-second.ts'
 import { drawGammaSlab } from './gamma-slab-sketch.ts'
 import { kermaRate, opticalThickness, throughBeam, throughPlane } from './gamma-slab-steps.ts'
-import { buildUpMedia } from './gamma-tables.ts'
+import { beyondTheFit, buildUpMedia } from './gamma-tables.ts'
 import { photonEnergies } from './halving-tables.ts'
 import { slabLayers } from './slab-inputs.ts'
 
 /** Transmission of a plane, point or beam source of one energy by the point kernel with build-up. */
 export const gammaSlab = defineModule({
   id: 'gamma-slab',
-  version: '1.0.0',
+  version: '1.1.0',
   title: 'Gamma transmission of a slab at one energy',
   asks: 'What share of gamma radiation of one energy comes through these layers from a plane, a point or a beam?',
   inputs: {
@@ -93,9 +93,9 @@ export const gammaSlab = defineModule({
       on: 'layers',
       source: cite('buildup-media'),
     }),
-    limit('b >= 1 and b <= 10', {
-      says: 'the stack is 1 to 10 mean free paths deep',
-      advice: 'The build-up factors were fitted in this range',
+    limit('b >= 1', {
+      says: 'the stack is at least 1 mean free path deep',
+      advice: 'The build-up factors were fitted from there on',
       otherwise: 'warn',
       on: 'layers',
       source: cite('buildup-media'),
@@ -128,6 +128,7 @@ export const gammaSlab = defineModule({
     'The protection factor of a plane source is over a point 1 m above the same emitters on open ground; that of a point or a beam is over the same place with nothing between.',
     'The emitters send equally in all directions and the strength counts the whole sphere. A surface that sends by the cosine law is another case.',
     'The build-up is that of an unlimited medium: a slab lets out a little less, on the safe side. Skyshine, gaps and ducts are not in it.',
+    beyondTheFit,
     'Lead is taken with the build-up of the material chosen, for want of a checked figure of its own: treat a stack in which lead counts most as information.',
   ],
   second: planeAddedUp,

@@ -1,7 +1,7 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
 import { check, choice, choiceLimit, length, limit, ratio } from '../words.ts'
-import { buildUpMedia } from './gamma-tables.ts'
+import { beyondTheFit, buildUpMedia } from './gamma-tables.ts'
 import { photonEnergies, sourceSpectra } from './halving-tables.ts'
 import { roofProtectionCases } from './roof-protection-cases.ts'
 import { roofByHalvings } from './roof-protection-second.ts'
@@ -13,7 +13,7 @@ const { concrete, water } = buildUpMedia
 /** Protection factor of a buried roof against fallout lying on it and on the ground round it. */
 export const roofProtection = defineModule({
   id: 'roof-protection',
-  version: '1.0.0',
+  version: '1.1.0',
   title: 'Protection factor of a buried roof',
   asks: 'By what factor do the roof and its cover cut the radiation of fallout that lies on them?',
   inputs: {
@@ -80,9 +80,9 @@ export const roofProtection = defineModule({
       on: 'layers',
       source: cite('buildup-media'),
     }),
-    limit('min(b_m, b_h) >= 1 and max(b_m, b_h) <= 10', {
-      says: 'the roof is 1 to 10 mean free paths deep at both energies',
-      advice: 'The build-up factors were fitted in this range',
+    limit('min(b_m, b_h) >= 1', {
+      says: 'the roof is at least 1 mean free path deep at both energies',
+      advice: 'The build-up factors were fitted from there on',
       otherwise: 'warn',
       on: 'layers',
       source: cite('buildup-media'),
@@ -107,6 +107,7 @@ export const roofProtection = defineModule({
     'The entrance and the vents, not the roof, usually govern: add up all paths.',
     'A parapet that holds fallout, or a drain that gathers it, makes more of it than an even layer.',
     'The charts of barrier and geometry factors of the civil-defence manuals are not used: both factors are computed from a plane of one photon energy. Published statements for 3 ft of earth run from 1024 to about 5000; the two energies lie about the upper one.',
+    beyondTheFit,
     {
       says: 'A limited area leaves out all fallout beyond its radius: show why none can lie there.',
       when: { given: 'radius' },
