@@ -56,6 +56,8 @@ export interface Drawing {
   readonly says: string
   /** `true`: x and y have one scale. `false`: a chart, axes scaled apart. */
   readonly toScale: boolean
+  /** Not to scale and no chart either: a scheme, whose lengths mean nothing. */
+  readonly scheme?: true
   readonly shapes: readonly Shape[]
 }
 

@@ -91,6 +91,7 @@ function figure(block: CalcWorking, sheet: Sheet): Element[] {
   return [h('figure', [sketchSvg(block.sketch, `sketch-${block.name}`, sheet), scaleNote(block)])]
 }
 
-function scaleNote(block: CalcWorking): ElementContent {
-  return h('figcaption', block.sketch?.toScale ? 'To scale' : 'Chart; axes scaled apart')
+function scaleNote({ sketch }: CalcWorking): ElementContent {
+  if (sketch?.toScale) return h('figcaption', 'To scale')
+  return h('figcaption', sketch?.scheme ? 'Scheme, not to scale' : 'Chart; axes scaled apart')
 }

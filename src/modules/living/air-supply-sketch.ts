@@ -30,6 +30,7 @@ export function drawAirSupply(view: SketchView): Drawing {
   return {
     says: `Fresh air of ${view.shown('supply')} enters a room with ${people(view)}, who give off ${view.shown('G')} of carbon dioxide; it leaves with ${view.shown('c_s')} of carbon dioxide. Needed: ${view.shown('Q_req')}.`,
     toScale: false,
+    scheme: true,
     shapes: [{ kind: 'polygon', points: outline, fill: 'void' }, ...inside(view), ...flows(view)],
   }
 }

@@ -20,6 +20,16 @@ const line = (points: readonly Point[], more: { weight: 'thin' | 'medium' | 'thi
   ...more,
 })
 
+/** A line over one hour, dashed where it is the first limit. */
+const upright = (t: number, more: { dashed?: true } = {}): Shape =>
+  line(
+    [
+      [t, 0],
+      [t, top],
+    ],
+    { weight: 'thin', ...more },
+  )
+
 /** A chart: carbon dioxide and oxygen in percent against hours, with their limits, the first limit and the time wanted. */
 export function drawClosedUp(view: SketchView): Drawing {
   const [wanted, first] = [view.number('wanted') / hour, view.number('t_closed') / hour]
@@ -53,14 +63,8 @@ export function drawClosedUp(view: SketchView): Drawing {
       level('oxygen_limit'),
       line(co2, { weight: 'thick' }),
       line(oxygen, { weight: 'thick' }),
-      line(
-        [
-          [wanted, 0],
-          [wanted, top],
-        ],
-        { weight: 'thin' },
-      ),
-      { kind: 'label', at: [0, 100 * view.number('co2_limit')], label: view.label('co2_limit'), anchor: 'start' },
+      upright(wanted),
+      { kind: 'label', at: [0, 100 * view.number('co2_limit') + 1.4], label: view.label('co2_limit'), anchor: 'start' },
       {
         kind: 'label',
         at: [0, 100 * view.number('oxygen_limit') - 1.4],
@@ -70,7 +74,8 @@ export function drawClosedUp(view: SketchView): Drawing {
       { kind: 'label', at: atWanted('c_w'), label: view.label('c_w'), anchor: 'end' },
       { kind: 'label', at: atWanted('o_w'), label: view.label('o_w'), anchor: 'end' },
       { kind: 'label', at: [wanted, 0], label: view.label('wanted'), anchor: 'middle' },
-      { kind: 'label', at: [until / 2, 11], label: view.label('t_closed'), anchor: 'middle' },
+      ...(first <= until ? [upright(first, { dashed: true })] : []),
+      { kind: 'label', at: [Math.min(first, until), 11], label: view.label('t_closed'), anchor: 'end' },
       { kind: 'label', at: [0, top], label: { text: 'percent' }, anchor: 'end' },
     ],
   }

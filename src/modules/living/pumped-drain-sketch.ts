@@ -11,6 +11,7 @@ export function drawPumpedDrain(view: SketchView): Drawing {
   return {
     says: `Scheme, not to scale: water of ${view.shown('inflow')} runs to the sump; a pump lifts ${view.shown('pump_flow')} through a rising main of ${view.shown('bore')} bore and ${view.shown('run')} length, ${view.shown('static_head')} up. The head is ${view.shown('H')}.`,
     toScale: false,
+    scheme: true,
     shapes: [
       box(
         [
@@ -87,7 +88,7 @@ export function drawPumpedDrain(view: SketchView): Drawing {
       { kind: 'arrow', from: [-2, 0.6], to: [0.4, 0.6], label: view.label('inflow') },
       { kind: 'dimension', from: [7, -2.5], to: [7, 4], off: -12, label: view.label('static_head') },
       { kind: 'label', at: [5.6, 4.3], label: view.label('bore'), anchor: 'middle' },
-      { kind: 'label', at: [2, -2], label: view.label('working_volume'), anchor: 'middle' },
+      { kind: 'label', at: [-0.2, -2], label: view.label('working_volume'), anchor: 'end' },
       { kind: 'label', at: [5.2, 2.6], label: view.label('H'), anchor: 'middle' },
     ],
   }

@@ -33,8 +33,22 @@ function slicesOf(view: SketchView): readonly Slice[] {
 
 /** Beside a line, not on it: a share of the width. */
 const gap = 0.015
+/** The share of the width that a label with its value takes. */
+const words = 0.45
 
-const band = (slice: Slice, about: { floor: number; width: number }): readonly Shape[] => [
+/** What is left behind a layer, written where the chart has room: right of the last layer, else under the curve or in the next layer. */
+function leftBehind(slice: Slice, about: { floor: number; width: number; next: number }): Shape {
+  const { floor, width, next } = about
+  const before = next < words * width && slice.to > words * width && slice.to < width
+  const at: Point = before
+    ? [slice.to - gap * width, slice.bottom + 0.06 * floor]
+    : [slice.to + gap * width, slice.bottom]
+  return { kind: 'label', at, label: slice.view.label('T_after'), anchor: before ? 'end' : 'start' }
+}
+
+const thicknessOf = (slice: Slice | undefined): number => (slice ? slice.to - slice.from : 0)
+
+const band = (slice: Slice, about: { floor: number; width: number; next: number }): readonly Shape[] => [
   {
     kind: 'polygon',
     points: [
@@ -51,12 +65,7 @@ const band = (slice: Slice, about: { floor: number; width: number }): readonly S
     label: { text: slice.view.word('material') },
     anchor: 'middle',
   },
-  {
-    kind: 'label',
-    at: [slice.to + gap * about.width, slice.bottom],
-    label: slice.view.label('T_after'),
-    anchor: 'start',
-  },
+  leftBehind(slice, about),
 ]
 
 const decadeLine = (k: number, width: number): readonly Shape[] => [
@@ -84,7 +93,7 @@ export function drawHalvingLayers(view: SketchView): Drawing {
     says: `Share of the radiation that is left, on a scale of powers of ten, falling through ${slices.length} layers from 1 to ${view.shown('T')}: protection factor ${view.shown('P')}.`,
     toScale: false,
     shapes: [
-      ...slices.flatMap(slice => band(slice, { floor, width })),
+      ...slices.flatMap((slice, index) => band(slice, { floor, width, next: thicknessOf(slices[index + 1]) })),
       ...marks.flatMap(k => decadeLine(k, width)),
       { kind: 'line', points: curve, weight: 'thick' },
     ],
