@@ -23,11 +23,11 @@ export const calendarMonths: Method = {
 
 type Dated = Readonly<Record<'year' | 'month' | 'day', Input & { readonly kind: 'quantity' }>>
 
-/** Year, month and day of something, as three inputs: `stored`, as in `year in which it was stored`. */
-export const dateInputs = (stored: string, mark: string): Dated => ({
-  year: ratio({ says: `year in which ${stored}`, symbol: `y_${mark}`, least: '1990', most: '2200' }),
-  month: ratio({ says: `month in which ${stored}`, symbol: `m_${mark}`, least: '1', most: '12' }),
-  day: ratio({ says: `day on which ${stored}`, symbol: `d_${mark}`, least: '1', most: '31' }),
+/** Year, month and day of something, as three inputs: `what`, as in `year of packing`. */
+export const dateInputs = (what: string, mark: string): Dated => ({
+  year: ratio({ says: `year of ${what}`, symbol: `y_${mark}`, least: '1990', most: '2200' }),
+  month: ratio({ says: `month of ${what}`, symbol: `m_${mark}`, least: '1', most: '12' }),
+  day: ratio({ says: `day of ${what}`, symbol: `d_${mark}`, least: '1', most: '31' }),
 })
 
 /** The date by which something is to be used or renewed, so many months after `from`. */

@@ -94,6 +94,8 @@ export const closedUpSteps: readonly Step[] = [
   ...heat,
   step('t_closed', 'min(t_c, t_o, t_h)', { says: 'time until the first limit', symbol: 't_1', unit: duration }),
   check('carbon_dioxide', 'c_w <= co2_limit', { says: 'carbon dioxide keeps its limit for the time wanted' }),
-  check('oxygen', 'o_w >= oxygen_limit', { says: 'oxygen keeps its limit for the time wanted' }),
+  check('oxygen', 'oxygen_start - o_w <= oxygen_start - oxygen_limit', {
+    says: 'oxygen falls no further than to its limit in the time wanted',
+  }),
   check('warmth', 't_h >= wanted', { says: 'the air keeps its limit of temperature for the time wanted' }),
 ]

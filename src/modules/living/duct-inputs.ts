@@ -35,8 +35,8 @@ export const ducts = list('ducts that the air passes one after the other', {
     bends: ratio({ says: 'number of its bends', symbol: 'n_b', least: '0', most: '40', usual: ['0', '6'] }),
     outlet: choice({ says: 'how it ends', words: outletWords }),
     other: ratio({
-      says: 'loss coefficients of dampers, valves and grilles together',
-      note: 'Damper 1.8, gate valve 0.2, tee through 0.2, tee branch 1.0, swing check 2',
+      says: 'other loss coefficients',
+      note: 'Of dampers, valves and grilles together. Damper 1.8, gate valve 0.2, tee through 0.2, tee branch 1.0, swing check 2',
       symbol: 'zeta_x',
       least: '0',
       most: '200',

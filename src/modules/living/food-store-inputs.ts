@@ -5,9 +5,9 @@ import { dateInputs } from './calendar-steps.ts'
 import { masses } from './living-units.ts'
 import { stayInputs } from './stay-inputs.ts'
 
-const energyRate = { SI: 'MJ/(day*person)', US: 'kcal/(day*person)' }
-const energyDensity = { SI: 'MJ/kg', US: 'kcal/lb' }
-const packed = dateInputs('it was packed', 'f')
+const energyRate = { SI: 'kcal/(day*person)', US: 'kcal/(day*person)' }
+const energyDensity = { SI: 'kcal/kg', US: 'kcal/lb' }
+const packed = dateInputs('packing', 'f')
 
 /** What `food-store` asks for. */
 export const foodStoreInputs = {

@@ -6,12 +6,12 @@ import { foodStoreCases } from './food-store-cases.ts'
 import { foodStoreInputs } from './food-store-inputs.ts'
 import { days, masses } from './living-units.ts'
 
-const energy = { SI: 'MJ', US: 'kcal' }
+const energy = { SI: 'kcal', US: 'kcal' }
 
 /** Food for people and days by its energy, and when each kind is to be eaten. */
 export const foodStore = defineModule({
   id: 'food-store',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Food in store',
   asks: 'Is there food for these people and days, what does it weigh, and by when is each kind to be eaten?',
   inputs: foodStoreInputs,

@@ -29,7 +29,7 @@ export const pumpedDrainInputs = {
     says: 'least time from start to start that the motor bears',
     note: '6 to 10 minutes for small pumps: ask the maker',
     symbol: 't_y',
-    unit: duration,
+    unit: { SI: 'min', US: 'min' },
     above: '0 s',
     most: '4 hr',
   }),

@@ -5,8 +5,8 @@ import { dateInputs } from './calendar-steps.ts'
 import { days } from './living-units.ts'
 import { storeKinds } from './stores-rules.ts'
 
-const now = dateInputs('the register is drawn up', 'n')
-const stored = dateInputs('it was stored or last tested', 'f')
+const now = dateInputs('the register', 'n')
+const stored = dateInputs('storing or last test', 'f')
 
 /** What `stores-register` asks for. */
 export const storesRegisterInputs = {
@@ -34,7 +34,7 @@ export const storesRegisterInputs = {
       stored_month: stored.month,
       stored_day: stored.day,
       months: ratio({
-        says: 'calendar months until it is turned over',
+        says: 'calendar months to its turn-over',
         note: 'Where the pack bears a date, the months up to it',
         symbol: 'n_m',
         least: '1',

@@ -10,7 +10,7 @@ import { waterStoreCases } from './water-store-cases.ts'
 const daily = { SI: 'L/(day*person)', US: 'gal/(day*person)' }
 const rate = (says: string, symbol: string, range: { least: string; usual: readonly [string, string] }) =>
   quantity('flow_per_person', { says, symbol, unit: daily, most: '100 L/(day*person)', ...range })
-const filled = dateInputs('the vessels were filled', 'f')
+const filled = dateInputs('filling', 'f')
 
 /** Water for people and days, the vessels that hold it, and when it is renewed. */
 export const waterStore = defineModule({
