@@ -98,13 +98,9 @@ describe('skerry-point: one whole design', () => {
     expect(used.size).toBeGreaterThan(15)
   })
 
-  it('warns of one thing, the limit that its text discusses, and marks that check alone', () => {
-    expect(rulesOf(skerryPoint, 'warning')).toEqual([
-      expect.stringMatching(/^limit-exceeded: Protection factor of a buried roof: .* 1 to 10 mean free paths/),
-    ])
-    expect(at(skerryPoint).notebook.text).toMatch(/the limit is exceeded, and the check stands marked/)
-    const doubtful = checksOf(skerryPoint).filter(({ doubts }) => doubts.length > 0)
-    expect(doubtful.map(({ name }) => name)).toEqual(['protection'])
+  it('warns of nothing, and no check stands marked', () => {
+    expect(rulesOf(skerryPoint, 'warning')).toEqual([])
+    expect(checksOf(skerryPoint).filter(({ doubts }) => doubts.length > 0)).toEqual([])
   })
 
   it('leaves holds open, each with what must wait for it', () => {
@@ -138,7 +134,7 @@ describe('skerry-point: one whole design', () => {
     ['hatch.n_all', 8.442695, 1e-6],
     ['hatch_path.P_hatch', 5206.845, 0.01],
     ['entrance.P', 578997.6, 1],
-    ['intake.P', 45105.86, 0.1],
+    ['intake.P', 58364.59, 0.1],
     ['air.c_s', 0.0021686, 0.0000005],
     ['ducting.dp_all', 439.27357, 1e-4],
     ['in_use.Q_day', 189.90546 * 3600, 1],
