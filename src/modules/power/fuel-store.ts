@@ -3,6 +3,7 @@ import { cite } from '../sources.ts'
 import { choiceLimit, limit } from '../words.ts'
 import { fuelStoreCases } from './fuel-store-cases.ts'
 import { fuelStoreInputs } from './fuel-store-inputs.ts'
+import { drawFuelStore } from './fuel-store-sketch.ts'
 import { fuelStoreSteps } from './fuel-store-steps.ts'
 
 const propane = { choice: 'fuel', is: ['propane'] }
@@ -98,6 +99,7 @@ export const fuelStore = defineModule({
       when: propane,
     },
   ],
+  sketch: drawFuelStore,
   published: fuelStoreCases,
   example: {
     fuel: 'diesel',

@@ -3,6 +3,7 @@ import { cite } from '../sources.ts'
 import { limit } from '../words.ts'
 import { pvArrayCases } from './pv-array-cases.ts'
 import { pvArrayInputs } from './pv-array-inputs.ts'
+import { drawPvArray } from './pv-array-sketch.ts'
 import { pvArraySteps } from './pv-array-steps.ts'
 
 /** Panels for the daily charge of a bank by peak-sun hours, and whether they fit bank and regulator. */
@@ -62,6 +63,7 @@ export const pvArray = defineModule({
       when: { choice: 'regulator', is: ['direct'] },
     },
   ],
+  sketch: drawPvArray,
   published: pvArrayCases,
   example: {
     daily_charge: '60 Ah',

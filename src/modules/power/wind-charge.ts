@@ -3,6 +3,7 @@ import { cite } from '../sources.ts'
 import { limit } from '../words.ts'
 import { windChargeCases } from './wind-charge-cases.ts'
 import { windChargeInputs } from './wind-charge-inputs.ts'
+import { drawWindCharge } from './wind-charge-sketch.ts'
 import { windChargeSteps } from './wind-charge-steps.ts'
 
 /** Charge of a day that a wind set gives, by the area its rotor sweeps. */
@@ -57,6 +58,7 @@ export const windCharge = defineModule({
       when: { choice: 'speed_is', is: ['mean'] },
     },
   ],
+  sketch: drawWindCharge,
   published: windChargeCases,
   example: {
     diameter: '1.6 m',

@@ -8,6 +8,7 @@ import {
   otherHeatingValue,
 } from '../../../src/modules/power/fuel-tables.ts'
 import { readRows } from '../../published/read-rows.ts'
+import { drawingOf } from '../drawing-of.ts'
 import { runModule } from '../run-module.ts'
 
 type Inputs = Readonly<Record<string, string>>
@@ -174,5 +175,19 @@ describe('fuel-store', () => {
     ['set_efficiency', '0.46'],
   ])('fuel-store: refuses %s of %s', (name, value) => {
     expect(rules(run({ [name]: value }))).toContain('value-outside-range')
+  })
+
+  it('fuel-store: draws full tanks down to the day they last, and no farther than three times the days wanted', () => {
+    const end = (tank: string) => {
+      const thick = drawingOf(fuelStore, { ...base, tank }).shapes.find(
+        shape => shape.kind === 'line' && shape.weight === 'thick',
+      )
+      return (thick?.kind === 'line' && thick.points[1]) || [0, 0]
+    }
+    const lasts = run({ tank: '10 L' }).si('t_lasts') / 86400
+    expect(end('10 L')).toEqual([expect.closeTo(lasts, 9), expect.closeTo(0, 9)])
+    const [days, left] = end('100000 L')
+    expect(days).toBeCloseTo(3 * (run().si('days') / 86400), 9)
+    expect(left).toBeGreaterThan(0)
   })
 })

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { pvArray } from '../../../src/modules/power/pv-array.ts'
+import { drawingOf } from '../drawing-of.ts'
 import { runModule } from '../run-module.ts'
 
 type Inputs = Readonly<Record<string, string>>
@@ -131,5 +132,16 @@ describe('pv-array', () => {
     ['coldest_morning', '-61 degC'],
   ])('pv-array: refuses %s of %s', (name, value) => {
     expect(rules({ [name]: value })).toContain('value-outside-range')
+  })
+
+  it('pv-array: draws what goes out and must go back beside what the array gives, one scale for all', () => {
+    for (const regulator of ['tracking', 'direct']) {
+      const ran = run({ regulator })
+      const drawing = drawingOf(pvArray, { ...base, regulator })
+      const bars = drawing.shapes.flatMap(shape => (shape.kind === 'polygon' ? [shape.points[1]?.[0] ?? 0] : []))
+      const charges = ['daily_charge', 'Q_in', 'Q_req', 'Q_array'].map(name => ran.si(name))
+      expect(bars.map(bar => bar / (bars[0] ?? 0))).toEqual(charges.map(Q => expect.closeTo(Q / (charges[0] ?? 0), 9)))
+      expect(drawing.says).toContain('60 Ah drawn')
+    }
   })
 })

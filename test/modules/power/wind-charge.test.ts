@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { integrate } from '../../../src/modules/numerics/integrate.ts'
 import { windCharge } from '../../../src/modules/power/wind-charge.ts'
+import { drawingOf } from '../drawing-of.ts'
 import { runModule } from '../run-module.ts'
 
 type Inputs = Readonly<Record<string, string>>
@@ -119,5 +120,20 @@ describe('wind-charge', () => {
     ['diameter', '0 m'],
   ])('wind-charge: refuses %s of %s', (name, value) => {
     expect(rules({ [name]: value })).toContain('value-outside-range')
+  })
+
+  it('wind-charge: draws the power up to the greatest of the set, and the spread of speeds only about a mean', () => {
+    const drawn = (speed_is: string) =>
+      drawingOf(windCharge, { ...base, speed_is, rated_power: '1 kW', speed: '8 m/s' })
+    const lines = (speed_is: string) => drawn(speed_is).shapes.flatMap(shape => (shape.kind === 'line' ? [shape] : []))
+    const power = lines('mean').find(({ weight }) => weight === 'thick')?.points ?? []
+    expect(Math.max(...power.map(([, P]) => P))).toBe(1000)
+    // Rayleigh: the speed that blows most is the mean by the root of two over pi
+    const spread = lines('mean').find(({ dashed }) => dashed)?.points ?? []
+    const peak = spread.toSorted((a, b) => b[1] - a[1])[0]?.[0] ?? 0
+    const step = spread[1]?.[0] ?? 0
+    expect(Math.abs(peak - run({ speed: '8 m/s' }).si('v_h') * Math.sqrt(2 / Math.PI))).toBeLessThan(step)
+    expect(lines('steady').some(({ dashed }) => dashed)).toBe(false)
+    expect(drawn('steady').says).not.toContain('dashed')
   })
 })
