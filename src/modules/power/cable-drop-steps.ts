@@ -1,6 +1,7 @@
 import type { Input, Limit, Step } from '../module.ts'
 import { cite } from '../sources.ts'
-import { check, length, limit, quantity, ratio, step } from '../words.ts'
+import { check, choice, length, limit, quantity, ratio, step } from '../words.ts'
+import { fuseSteps } from './cable-fuse.ts'
 import { amperes, percent, thermometer, volts, watts } from './power-units.ts'
 
 export const lineResistance = { SI: 'ohm/km', US: 'mohm/ft' }
@@ -62,6 +63,14 @@ export const cableDropInputs = {
     unit: amperes,
     above: '0 A',
   }),
+  device: choice({
+    says: 'what protects the cable',
+    words: {
+      fuse: 'a fuse for general use (gG)',
+      'circuit breaker': 'a circuit breaker that opens at 1.45 of its rated current',
+    },
+    default: 'fuse',
+  }),
 } as const satisfies Readonly<Record<string, Input>>
 
 /** From `R_t`, the resistance per length of the warm conductor, to drop, loss and longest run. */
@@ -96,14 +105,7 @@ export const cableDropSteps: readonly Step[] = [
     unit: lineResistance,
   }),
   check('drop', 'd_drop <= drop_limit', { says: 'the drop is within its limit' }),
-  check('fuse_carries', 'current <= fuse', {
-    says: 'the fuse carries the running current',
-    source: cite('iec-60364-4-43', '433.1'),
-  }),
-  check('fuse_protects', 'fuse <= ampacity', {
-    says: 'the fuse protects the cable',
-    source: cite('iec-60364-4-43', '433.1'),
-  }),
+  ...fuseSteps,
 ]
 
 export const cableDropResults = ['V_drop', 'd_drop', 'V_end', 'P_loss', 'l_most', 'R_t', 'R_most'] as const

@@ -77,4 +77,9 @@ export const powerSources = {
     entry:
       'Speed of the wind rising with a power of the height, 1/7 over open ground: common practice of wind measurement (from memory).',
   },
+  'iec-60269': {
+    short: 'IEC 60269-1',
+    entry:
+      'IEC 60269-1. Low-voltage fuses: general requirements. International Electrotechnical Commission, Geneva. Conventional fusing currents of gG links, from memory.',
+  },
 } as const satisfies Record<string, Source>

@@ -71,6 +71,21 @@ describe('cable drop', () => {
     expect(run({ fuse: '25.1 A' }).satisfied('fuse_protects')).toBe(false)
   })
 
+  // IEC 60364-4-43, 433.1: I_2 at most 1.45 I_z; IEC 60269-1: I_2 is 1.6 I_n from 16 A, 1.9 from 4 A to 16 A, 2.1 to 4 A (memory)
+  it.each([
+    ['fuse', 16, 1.6],
+    ['fuse', 15.9, 1.9],
+    ['fuse', 4.1, 1.9],
+    ['fuse', 4, 2.1],
+    ['circuit breaker', 16, 1.45],
+  ])('cable-drop: a %s of %f A is sure to open at %f times that', (device, amperes, times) => {
+    const laid = (ampacity: number) => run({ device, fuse: `${amperes} A`, ampacity: `${ampacity} A`, current: '1 A' })
+    const least = (times * amperes) / 1.45
+    expect(laid(30).si('I_2')).toBeCloseTo(times * amperes, 9)
+    expect(laid(least * 1.0001).satisfied('fuse_opens')).toBe(true)
+    expect(laid(least * 0.9999).satisfied('fuse_opens')).toBe(false)
+  })
+
   it('cable-drop: sizes between printed ones, and aluminium under 10 mm², are refused', () => {
     expect(rules({ area: '5 mm^2' })).toEqual(['lookup-outside-table'])
     expect(rules({ conductor: 'aluminium' })).toEqual(['lookup-outside-table'])
