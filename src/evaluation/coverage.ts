@@ -44,7 +44,7 @@ function faultsOf({ key, by, reason }: CoverageEntry, plan: Plan, blocks: readon
     .map(name => fault(name, `No block is called \`${name.text}\``, names))
   const answered = key.text in ledger && reason !== '' ? answering(plan, blocks, key.text as LedgerKey)[0] : undefined
   if (answered === undefined) return missing
-  return [...missing, fault(key, `\`${key.text}\` is said not to apply, and \`${answered.name}\` answers it`)]
+  return [...missing, fault(key, `\`${key.text}\` is left out, and \`${answered.name}\` answers it`)]
 }
 
 const fault = (written: Written, says: string, names: Iterable<string> = []): Diagnostic =>

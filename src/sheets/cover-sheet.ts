@@ -2,7 +2,7 @@ import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import { caution, tick, usedIn } from '../typesetting/marks.ts'
 import type { Setting } from '../typesetting/setting.ts'
-import { coverCautions } from './cover-cautions.ts'
+import { coverCautions, coverOpen } from './cover-cautions.ts'
 import { coverGoverning } from './cover-governing.ts'
 import { coverState, type StateLine } from './cover-state.ts'
 import type { CheckedSection } from './gather-checks.ts'
@@ -62,8 +62,9 @@ function stateRow({ what, finding, to, attention }: StateLine): Element {
 function cautions({ workings, notebook }: PackageModel, setting: Setting): Element {
   const { figures } = notebook.title
   return h('div.cautions', [
-    h('p.label', 'Cautions'),
+    h('p.label', 'Cautions and what is left open'),
     ...coverCautions(workings, setting),
+    ...coverOpen(workings),
     h('p.how', [
       'Results are shown to ',
       h('span.figures-shown', String(figures)),

@@ -49,7 +49,7 @@ function checks(workings: Workings): StateLine[] {
 
 function checkLine(what: string, all: readonly CheckLine[]): StateLine {
   const tally = [...tallyChecks(all)]
-  const state = tally.map(([words, some]) => tallied(words, { some, of: all.length })).join('; ')
+  const state = tallied(all)
   const worst = all.toSorted((a, b) => (b.ratio?.value ?? 0) - (a.ratio?.value ?? 0))[0]
   const finding = worst?.ratio
     ? `${state}; highest ratio ${plainNumber(worst.ratio.shown.digits)} at ${worst.number}`
@@ -58,15 +58,27 @@ function checkLine(what: string, all: readonly CheckLine[]): StateLine {
   return { what, finding: all.length === 0 ? 'none made' : finding, to: 'checks', attention }
 }
 
-/** How many checks of how many came to what; the doubtful ones by their numbers. */
-function tallied(words: string, { some, of }: { some: readonly CheckLine[]; of: number }): string {
-  if (words === 'satisfied' && some.length === of) return `all ${of} satisfied`
-  const numbers = some.slice(0, mostNamed).map(({ number }) => number)
-  const more = some.length > mostNamed ? ` and ${some.length - mostNamed} more` : ''
-  return `${some.length} of ${of} ${words}${some.some(isDoubtful) ? `: ${numbers.join(', ')}${more}` : ''}`
+/** `180 of 181 satisfied; 1 satisfied but outside limits: 57.39`. What is not satisfied stands first. */
+function tallied(all: readonly CheckLine[]): string {
+  const tally = [...tallyChecks(all)]
+  const fails = tally.filter(([, [one]]) => one && !one.satisfied)
+  const plain = tally.filter(([words]) => words === 'satisfied')
+  const doubtful = tally.filter(([, some]) => some.some(isDoubtful))
+  if (tally.length === 1 && plain.length === 1 && all.length > 1) return `all ${all.length} satisfied`
+  const parts = [...fails, ...plain, ...doubtful].map(([words, some], index) => {
+    const numbers = words === 'satisfied' ? '' : `: ${numbersOf(some)}`
+    return `${some.length}${index === 0 ? ` of ${all.length}` : ''} ${words}${numbers}`
+  })
+  return parts.join('; ')
 }
 
-/** So many doubtful checks are named on the cover. */
+function numbersOf(some: readonly CheckLine[]): string {
+  const more = some.length > mostNamed ? ` and ${some.length - mostNamed} more` : ''
+  const numbers = some.slice(0, mostNamed).map(({ number }) => number)
+  return numbers.join(', ') + more
+}
+
+/** So many checks to be looked at are named on the cover. */
 const mostNamed = 6
 
 function holds({ workings, notebook }: PackageModel): StateLine {
@@ -75,10 +87,10 @@ function holds({ workings, notebook }: PackageModel): StateLine {
     .map(row => row.number)
   const boxed = notebook.notices.flatMap((notice, index) => (notice.kind === 'hold' ? [noticeId(index)] : []))
   const count = held.length + boxed.length
-  if (count === 0) return { what: 'Open holds', finding: 'none', attention: false }
+  if (count === 0) return { what: 'Holds', finding: 'none open', attention: false }
   const named =
     held.length > 0 ? `${held.join(', ')}${boxed.length > 0 ? ` and ${boxed.length} in the text` : ''}` : 'in the text'
-  return { what: 'Open holds', finding: `${count}: ${named}`, to: boxed[0] ?? 'register', attention: true }
+  return { what: 'Holds', finding: `${count} open: ${named}`, to: boxed[0] ?? 'register', attention: true }
 }
 
 function warnings(workings: Workings): StateLine {

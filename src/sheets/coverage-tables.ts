@@ -17,12 +17,12 @@ export function coverageTables(coverage: readonly CoverageLine[]): Element[] {
   ]
 }
 
-/** `31 of 60 limit states and services are answered, 4 do not apply; 25 are not covered`. */
+/** `31 of 60 limit states and services answered, 4 left out with a reason, 25 not covered`. */
 export function coverageWords(coverage: readonly CoverageLine[]): string {
   const [answered, settled] = [coverage.filter(isAnswered), coverage.filter(({ reason }) => reason !== undefined)]
   const open = coverage.length - answered.length - settled.length
-  const none = settled.length > 0 ? `, ${settled.length} said not to apply` : ''
-  return `${answered.length} of ${coverage.length} limit states and services answered${none}; ${open} not covered`
+  const none = settled.length > 0 ? `, ${settled.length} left out with a reason` : ''
+  return `${answered.length} of ${coverage.length} limit states and services answered${none}, ${open} not covered`
 }
 
 export const isOpen = (line: CoverageLine): boolean => !isAnswered(line) && line.reason === undefined
@@ -60,14 +60,14 @@ function checksOf(checks: CoverageLine['by'][number]['checks']): Element {
 }
 
 /** `Blast and shock; punching shear`. */
-function listed(lines: readonly CoverageLine[]): string {
+export function listed(lines: readonly Pick<CoverageLine, 'says'>[]): string {
   const words = lines.map(({ says }) => says)
   const [first = '', ...rest] = words
   return [first, ...rest.map(text => text.charAt(0).toLowerCase() + text.slice(1))].join('; ')
 }
 
 function settledRow([reason = '', lines]: [string | undefined, readonly CoverageLine[]]): Element {
-  return h('tr.settled', h('td', { colSpan: 3 }, [`${listed(lines)}: `, h('b', 'not applicable'), `, ${reason}`]))
+  return h('tr.settled', h('td', { colSpan: 3 }, [`${listed(lines)}: `, h('b', 'left out'), `, ${reason}`]))
 }
 
 function openRow(lines: readonly CoverageLine[]): Element {

@@ -16,15 +16,17 @@ const line = (key: string, more: Partial<CoverageLine>): CoverageLine => ({
 const lines = [line('Bending', { by: [block] }), line('Fire', { reason: 'nothing burns here' }), line('Shear', {})]
 
 describe('the coverage ledger on its sheet', () => {
-  it('counts what is answered, said not to apply, and not covered', () => {
-    expect(coverageWords(lines)).toBe('1 of 3 limit states and services answered, 1 said not to apply; 1 not covered')
+  it('counts what is answered, left out with a reason, and not covered', () => {
+    expect(coverageWords(lines)).toBe(
+      '1 of 3 limit states and services answered, 1 left out with a reason, 1 not covered',
+    )
     expect(lines.map(isOpen)).toEqual([false, false, true])
   })
 
   it('shows the block, the reason, and what nothing covers, each once', () => {
     const text = coverageTables(lines).map(textOf).join(' ')
     expect(text).toMatch(/Bending of slabs\s*4 wall\s*none made/)
-    expect(text).toContain('Fire of slabs: not applicable, nothing burns here')
+    expect(text).toContain('Fire of slabs: left out, nothing burns here')
     expect(text).toContain('Not covered: Shear of slabs.')
     expect(text.split('Shear of slabs').length).toBe(2)
   })
