@@ -11,13 +11,13 @@ export interface Checked {
   readonly blockTitle: string
 }
 
-/** The checks of one section of the author's text, worst first. */
+/** The checks of one section of the author's text, the tightest first. */
 export interface CheckedSection {
   readonly title: string
   readonly checks: readonly Checked[]
 }
 
-/** Checks under the author's own sections (headings of the second level), worst first within each. */
+/** Checks under the author's own sections (headings of the second level), the tightest first within each. */
 export function checksBySection(headings: readonly Placed[]): CheckedSection[] {
   const sections: { title: string; checks: Checked[] }[] = []
   let title = 'Checks'
@@ -29,7 +29,7 @@ export function checksBySection(headings: readonly Placed[]): CheckedSection[] {
     if (last?.title === title) last.checks.push(...checks)
     else sections.push({ title, checks })
   }
-  return sections.map(section => ({ ...section, checks: section.checks.toSorted(worse) }))
+  return sections.map(section => ({ ...section, checks: section.checks.toSorted(tighter) }))
 }
 
 function checkedIn(block: BlockWorking, blockTitle: string): Checked[] {
@@ -43,6 +43,12 @@ export const isGeometry = ({ line }: Checked): boolean => line.aspect === 'geome
 export function worse(a: Checked, b: Checked): number {
   if (a.line.satisfied !== b.line.satisfied) return a.line.satisfied ? 1 : -1
   if (isGeometry(a) !== isGeometry(b)) return isGeometry(a) ? 1 : -1
+  return tighter(a, b)
+}
+
+/** Not satisfied first; then the higher ratio, whatever the check is about; checks without one last. */
+export function tighter(a: Checked, b: Checked): number {
+  if (a.line.satisfied !== b.line.satisfied) return a.line.satisfied ? 1 : -1
   return (b.line.ratio?.value ?? -1) - (a.line.ratio?.value ?? -1)
 }
 
@@ -53,7 +59,8 @@ export function governing(checks: readonly Checked[]): { readonly main?: Checked
   return { ...(main ? { main } : {}), ...(geometry ? { geometry } : {}) }
 }
 
-/** What a check says, with the symbols of its block. */
+/** What a check says, with the symbols of its block, and of which row of a list. */
 export function checkWords({ line, block }: Checked, setting: Setting): ElementContent[] {
-  return prose(sentenceCase(line.says), settingIn(setting, block))
+  const row = line.row?.label ? `: ${line.row.label}` : ''
+  return prose(sentenceCase(line.says) + row, settingIn(setting, block))
 }
