@@ -14,7 +14,7 @@ export function drawingSheet({ drawing, schedules }: Workings, setting: Setting)
   return [
     part('drawing', 'Values for the drawings and schedules', [
       ...drawingTable(drawing, setting),
-      ...schedules.map(scheduleTable),
+      ...scheduleTables(schedules),
     ]),
   ]
 }
@@ -26,9 +26,11 @@ function drawingTable(rows: readonly DrawingRow[], setting: Setting): Element[] 
   const value = h('th.value', { scope: 'colgroup', colSpan: 2 }, 'Value')
   const blocks = [...grouped(rows, ({ block }) => block.id).values()]
   return [
-    h('table.drawing', [
-      h('thead', h('tr', [th('Symbol'), th('To be drawn'), value])),
-      ...blocks.map(some => h('tbody', [groupRow(some), ...some.map(row => drawingRow(row, setting))])),
+    h('div.drawing', [
+      h('table.drawing', [
+        h('thead', h('tr', [th('Symbol'), th('To be drawn'), value])),
+        ...blocks.map(some => h('tbody', [groupRow(some), ...some.map(row => drawingRow(row, setting))])),
+      ]),
     ]),
   ]
 }
@@ -47,8 +49,25 @@ function drawingRow({ symbol, says, value, to }: DrawingRow, setting: Setting): 
   ])
 }
 
+/** Columns for which half the width of the sheet has room. */
+const roomForColumns = 4
+
+/** The narrow ones side by side, then those that need the whole width. */
+function scheduleTables(schedules: readonly ScheduleTable[]): Element[] {
+  const isWide = ({ columns }: ScheduleTable): boolean => columns.length > roomForColumns
+  const [narrow, wide] = [schedules.filter(one => !isWide(one)), schedules.filter(isWide)]
+  return [
+    ...(narrow.length > 0 ? [h('div.schedules.narrow', narrow.map(scheduleTable))] : []),
+    ...(wide.length > 0 ? [h('div.schedules', wide.map(scheduleTable))] : []),
+  ]
+}
+
 function scheduleTable({ block, title, columns, rows }: ScheduleTable): Element {
-  const heads = columns.map(({ says, unit }) => th(unit ? `${says}, ${unit}` : says))
+  const heads = columns.map(({ says, unit }, index) => {
+    const numbers = rows.some(cells => typeof cells[index] === 'object')
+    const name = numbers ? 'th.number' : 'th'
+    return h(name, { scope: 'col' }, unit ? `${says}, ${unit}` : says)
+  })
   return h('table.schedule', [
     h('caption', [
       `${title} `,

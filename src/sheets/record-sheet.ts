@@ -21,10 +21,11 @@ export function recordSheet({ record, notebook, attachments = [] }: PackageModel
       rows.flatMap(([name, value]) => [h('dt', name), h('dd', value)]),
     ),
     ...modules(record),
-    h(
-      'p',
-      'The notebook and the results as data are attached. The same notebook and tool give the same package, and `undercroft prove` shows whether this one is what its notebook gives.',
-    ),
+    h('p', [
+      'The notebook and the results as data are attached. The same notebook and tool give the same package, and ',
+      h('code', 'undercroft prove'),
+      ' shows whether this one is what its notebook gives.',
+    ]),
     ...(medium === 'screen' ? attached(attachments) : []),
   ])
 }
@@ -49,7 +50,7 @@ function modules({ modules: used }: PackageRecord): Element[] {
   if (used.length === 0) return []
   const head = h('thead', h('tr', ['Module', 'Version', 'Title', 'Code'].map(th)))
   const rows = used.map(({ id, version, title, code }) =>
-    h('tr', [h('td', id), h('td', version), h('td', title), h('td', code ?? '')]),
+    h('tr', [h('td', id), h('td', version), h('td', title), h('td.code', code ?? '')]),
   )
   return [h('p.label', 'Modules used'), h('div.modules', [h('table.modules', [head, h('tbody', rows)])])]
 }

@@ -6,6 +6,7 @@ import { assumptionName, basisWords } from '../typesetting/assumption-table.ts'
 import { anchorLinks } from '../typesetting/reference-html.ts'
 import type { Setting } from '../typesetting/setting.ts'
 import { shownText, valueCells } from '../typesetting/value-html.ts'
+import { grouped } from './grouped.ts'
 import { marginNote, marginsExplained } from './margin-note.ts'
 import type { Margins } from './package-model.ts'
 import { part } from './part.ts'
@@ -60,7 +61,9 @@ function registerRow(row: AssumptionRow, setting: Setting, margin: ShownMargin |
 /** As many users as a row names. */
 const most = 5
 
-function usersOf({ users }: AssumptionRow): ElementContent[] {
+/** Of the users with one number, rows of one calculation, the first stands for all. */
+function usersOf({ users: all }: AssumptionRow): ElementContent[] {
+  const users = [...grouped(all, ({ number }) => number).values()].flatMap(([first]) => first ?? [])
   const more = users.length - most
   return [...anchorLinks(users.slice(0, most)), ...(more > 0 ? [h('span', ` +${more}`)] : [])]
 }

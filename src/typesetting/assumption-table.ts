@@ -38,10 +38,16 @@ function assumptionRow(row: AssumptionRow, setting: Setting): Element {
 
 /** The symbol where the author gave one, and the name in words: `z_w  water depth`. */
 export function assumptionName(row: AssumptionRow, setting: Setting): ElementContent[] {
-  const words = sentenceCase(row.name.replaceAll('_', ' '))
+  const words = sentenceCase(withoutSymbol(row).replaceAll('_', ' '))
   if (isOwnSymbol(row)) return [symbolHtml(row.name, setting)]
   const symbol = typeof row.value !== 'string' && row.symbol && row.symbol !== row.name
   return symbol ? [symbolHtml(row.symbol, setting), h('span.in-words', words)] : [{ type: 'text', value: words }]
+}
+
+/** `sat_low` of `gamma_sat_low` where the symbol has its `gamma` already. */
+function withoutSymbol({ name, symbol }: AssumptionRow): string {
+  const [head = '', ...rest] = name.split('_')
+  return rest.length > 0 && symbol.split('_')[0]?.toLowerCase() === head ? rest.join('_') : name
 }
 
 /** A name that is a symbol already, `f_ck` or `gamma_low`, is set as one. */
