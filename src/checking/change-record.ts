@@ -1,5 +1,8 @@
-import { type CheckedStep, type Gone, tickOf } from './checking-state.ts'
+import { type CheckedStep, tickOf } from './checked-step.ts'
+import type { CheckingState, Gone } from './checking-state.ts'
 import { type BlockRecord, type CheckingRecord, type Comment, emptyBlock, type Signed, type Tick } from './record.ts'
+
+type Asked = { readonly steps: readonly CheckedStep[]; readonly signed: Signed }
 
 const change = (record: CheckingRecord, block: string, to: (old: BlockRecord) => BlockRecord): CheckingRecord =>
   new Map(record).set(block, to(record.get(block) ?? emptyBlock))
@@ -10,66 +13,71 @@ const each = (
   to: (old: BlockRecord, step: CheckedStep) => BlockRecord,
 ): CheckingRecord => steps.reduce((now, step) => change(now, step.block, old => to(old, step)), record)
 
+const ticksAt = ({ standing, fallen }: CheckedStep): readonly Tick[] => [...standing, ...fallen.map(({ tick }) => tick)]
+
+/** A checker's own ticks at a step. */
+const ownTicks = (step: CheckedStep, { by }: { readonly by: string }): readonly Tick[] =>
+  ticksAt(step).filter(tick => tick.by === by)
+
 /** The record with a tick of this checker at each step, in the package's order; an earlier tick of the same checker there gives way. */
-export function addTicks(
-  record: CheckingRecord,
-  { steps, all, signed }: { steps: readonly CheckedStep[]; all: readonly CheckedStep[]; signed: Signed },
-): CheckingRecord {
-  const place = new Map(all.map(({ block, key }, index) => [`${block}\n${key}`, index]))
-  const added = each(record, steps, (old, step) => ({
-    ...old,
-    ticks: [...old.ticks.filter(tick => !isOf(tick, step, signed)), renewed(old, step, signed)],
-  }))
+export function addTicks({ record, steps: all }: CheckingState, { steps, signed }: Asked): CheckingRecord {
+  const places = new Map<Tick, number>()
+  all.forEach((step, index) => {
+    for (const tick of ticksAt(step)) places.set(tick, index)
+  })
+  const added = each(record, steps, (old, step) => {
+    const own = ownTicks(step, signed)
+    const tick = renewed(step, own, signed)
+    places.set(tick, all.indexOf(step))
+    return { ...old, ticks: [...old.ticks.filter(each => !own.includes(each)), tick] }
+  })
+  const at = (tick: Tick): number => places.get(tick) ?? all.length
   return new Map(
-    [...added].map(([block, old]) => {
-      const at = ({ step }: { step: string }): number => place.get(`${block}\n${step}`) ?? all.length
-      return [block, { ...old, ticks: [...old.ticks].sort((a, b) => at(a) - at(b)) }]
-    }),
+    [...added].map(([block, old]) => [block, { ...old, ticks: [...old.ticks].sort((a, b) => at(a) - at(b)) }]),
   )
 }
 
-const isOf = ({ step, by }: Tick, { key }: CheckedStep, signed: { readonly by: string }): boolean =>
-  step === key && by === signed.by
-
 /** A new tick, with what somebody remarked by hand at the one that gives way. */
-function renewed({ ticks }: BlockRecord, step: CheckedStep, signed: Signed): Tick {
-  const remarks = ticks.filter(tick => isOf(tick, step, signed)).flatMap(tick => tick.remarks ?? [])
+function renewed(step: CheckedStep, own: readonly Tick[], signed: Signed): Tick {
+  const remarks = own.flatMap(tick => tick.remarks ?? [])
   return { ...tickOf(step, signed), ...(remarks.length > 0 ? { remarks } : {}) }
 }
 
 /** The record without this checker's ticks at the steps. */
 export const removeTicks = (
-  record: CheckingRecord,
-  { steps, by }: { steps: readonly CheckedStep[]; by: string },
+  { record }: CheckingState,
+  { steps, by }: { readonly steps: readonly CheckedStep[]; readonly by: string },
 ): CheckingRecord =>
-  each(record, steps, (old, { key }) => ({
-    ...old,
-    ticks: old.ticks.filter(tick => tick.step !== key || tick.by !== by),
-  }))
+  each(record, steps, (old, step) => {
+    const own = ownTicks(step, { by })
+    return { ...old, ticks: old.ticks.filter(tick => !own.includes(tick)) }
+  })
 
 /** The record with an open comment at each step. */
 export const addComment = (
-  record: CheckingRecord,
-  { steps, signed, says }: { steps: readonly CheckedStep[]; signed: Signed; says: string },
+  { record }: CheckingState,
+  { steps, signed, says }: Asked & { readonly says: string },
 ): CheckingRecord =>
-  each(record, steps, (old, { key }) => ({ ...old, comments: [...old.comments, { step: key, ...signed, says }] }))
+  each(record, steps, (old, { name }) => ({ ...old, comments: [...old.comments, { ...name, ...signed, says }] }))
 
 /** The record with every open comment at the steps settled by this answer. */
-export function settleComments(
-  record: CheckingRecord,
-  { steps, signed, says }: { steps: readonly CheckedStep[]; signed: Signed; says: string },
-): CheckingRecord {
-  const settled = (comment: Comment, key: string): Comment =>
-    comment.step !== key || comment.settled ? comment : { ...comment, settled: { ...signed, says } }
-  return each(record, steps, (old, { key }) => ({
+export const settleComments = (
+  { record }: CheckingState,
+  { steps, signed, says }: Asked & { readonly says: string },
+): CheckingRecord =>
+  each(record, steps, (old, { comments }) => ({
     ...old,
-    comments: old.comments.map(comment => settled(comment, key)),
+    comments: old.comments.map(
+      (comment): Comment =>
+        comments.includes(comment) && !comment.settled ? { ...comment, settled: { ...signed, says } } : comment,
+    ),
   }))
-}
 
-/** The record without the ticks whose steps are gone. Comments stay: what was asked is not lost. */
-export const dropGone = (record: CheckingRecord, gone: readonly Gone[]): CheckingRecord =>
-  gone.reduce(
+/** The state without the ticks whose steps are gone. Comments stay: what was asked is not lost. */
+export const dropGone = (state: CheckingState, gone: readonly Gone[]): CheckingState => ({
+  ...state,
+  record: gone.reduce(
     (now, { block, entry }) => change(now, block, old => ({ ...old, ticks: old.ticks.filter(tick => tick !== entry) })),
-    record,
-  )
+    state.record,
+  ),
+})

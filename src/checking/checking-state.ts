@@ -1,22 +1,11 @@
-import { keyedLines } from '../evaluation/line-key.ts'
-import type { BlockWorking, Line, Workings } from '../evaluation/workings.ts'
+import type { Workings } from '../evaluation/workings.ts'
+import { type BlockSteps, carryRenamed } from './carry-renamed.ts'
+import type { CheckedStep } from './checked-step.ts'
+import { type FromRenamed, fromRenamed } from './from-renamed.ts'
+import { type Matched, matchEntries } from './match-entries.ts'
 import { type CheckingRecord, type Comment, emptyBlock, type Tick } from './record.ts'
-import { stepPrint, stepResult, type Vouched, vouched } from './step-print.ts'
-
-/** A step of the package, as the record knows it. */
-export interface CheckedStep {
-  readonly block: string
-  /** Key of the step within its block. */
-  readonly key: string
-  readonly line: Line
-  /** Its result as printed now. */
-  readonly now: string
-  /** Ticks that stand: what they vouch for is printed as it was. */
-  readonly standing: readonly Tick[]
-  /** Ticks that fell, each with what has changed under it. */
-  readonly fallen: readonly { readonly tick: Tick; readonly changed: readonly Vouched[] }[]
-  readonly comments: readonly Comment[]
-}
+import { type NamedStep, namedSteps } from './step-name.ts'
+import { stepResult } from './step-print.ts'
 
 /** A tick or a comment at a step that is no longer in the package. */
 export interface Gone {
@@ -26,58 +15,48 @@ export interface Gone {
 
 /** The record held against the package as it is now. */
 export interface CheckingState {
+  /** The record, with the entries of renamed blocks under their new names. */
+  readonly record: CheckingRecord
   /** Every step, in the order of the package. */
   readonly steps: readonly CheckedStep[]
   readonly gone: readonly Gone[]
+  /** Blocks in which ticks stand that were made under another name of them. */
+  readonly renamed: readonly FromRenamed[]
   /** How many steps there are; with a standing tick; with fallen ticks alone. */
   readonly counts: { readonly steps: number; readonly checked: number; readonly fallen: number; readonly open: number }
 }
 
 /** Holds each tick against its step as it is printed now. */
-export function checkingState(workings: Workings, record: CheckingRecord): CheckingState {
-  const blocks = workings.blocks.filter(block => block.kind !== 'assume')
-  const steps = blocks.flatMap(block => blockSteps(block, record))
-  const gone = goneOf(steps, record)
+export function checkingState(workings: Workings, kept: CheckingRecord): CheckingState {
+  const blocks: BlockSteps = new Map(
+    workings.blocks.flatMap(block => (block.kind === 'assume' ? [] : [[block.name, namedSteps(block)] as const])),
+  )
+  const record = carryRenamed(kept, blocks)
+  const matched = new Map([...record].map(([name, entries]) => [name, matchEntries(entries, blocks.get(name) ?? [])]))
+  const steps = [...blocks].flatMap(([block, own]) => {
+    const found = matched.get(block) ?? matchEntries(emptyBlock, own)
+    return own.map(step => checkedStep(block, step, found))
+  })
+  const gone = [...matched].flatMap(([block, found]) => found.gone.map(entry => ({ block, entry })))
+  return { record, steps, gone, renamed: fromRenamed(steps), counts: countsOf({ record, steps, gone }) }
+}
+
+const checkedStep = (block: string, step: NamedStep, found: Matched): CheckedStep => ({
+  block,
+  key: step.key,
+  name: step.name,
+  line: step.line,
+  now: stepResult(step.line),
+  print: step.prints.now,
+  standing: found.standing.get(step) ?? [],
+  fallen: found.fallen.get(step) ?? [],
+  comments: found.comments.get(step) ?? [],
+})
+
+function countsOf({ record, steps, gone }: Pick<CheckingState, 'record' | 'steps' | 'gone'>): CheckingState['counts'] {
   const checked = steps.filter(({ standing }) => standing.length > 0).length
   const fallen = steps.filter(({ standing, fallen }) => standing.length === 0 && fallen.length > 0).length
   const lost = gone.filter(({ entry }) => 'of' in entry).length
   const open = [...record.values()].flatMap(({ comments }) => comments).filter(({ settled }) => !settled).length
-  return { steps, gone, counts: { steps: steps.length, checked, fallen: fallen + lost, open } }
+  return { steps: steps.length, checked, fallen: fallen + lost, open }
 }
-
-function blockSteps(block: Exclude<BlockWorking, { kind: 'assume' }>, record: CheckingRecord): CheckedStep[] {
-  const { ticks, comments } = record.get(block.name) ?? emptyBlock
-  return [...keyedLines(block)].map(([key, line]) => {
-    const now = stepPrint(line)
-    const judged = ticks
-      .filter(({ step }) => step === key)
-      .map(tick => ({ tick, changed: vouched.filter(part => tick.of[part] !== now[part]) }))
-    return {
-      block: block.name,
-      key,
-      line,
-      now: stepResult(line),
-      standing: judged.filter(({ changed }) => changed.length === 0).map(({ tick }) => tick),
-      fallen: judged.filter(({ changed }) => changed.length > 0),
-      comments: comments.filter(({ step }) => step === key),
-    }
-  })
-}
-
-function goneOf(steps: readonly CheckedStep[], record: CheckingRecord): Gone[] {
-  const there = new Set(steps.map(({ block, key }) => JSON.stringify([block, key])))
-  return [...record].flatMap(([block, { ticks, comments }]) =>
-    [...ticks, ...comments]
-      .filter(({ step }) => !there.has(JSON.stringify([block, step])))
-      .map(entry => ({ block, entry })),
-  )
-}
-
-/** What a new tick at the step vouches for, as printed now. */
-export const tickOf = ({ key, line }: CheckedStep, { by, on }: { by: string; on: string }): Tick => ({
-  step: key,
-  by,
-  on,
-  as: stepResult(line),
-  of: stepPrint(line),
-})

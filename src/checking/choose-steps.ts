@@ -1,4 +1,4 @@
-import type { CheckedStep } from './checking-state.ts'
+import type { CheckedStep } from './checked-step.ts'
 
 /**
  * The steps that one word of the command line means: a step's number (`4.07`, all its rows), a range of numbers (`4.03-4.09`), a block (`roof`),

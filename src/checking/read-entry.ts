@@ -1,6 +1,6 @@
 import { isMap, isScalar, type Node, type YAMLMap } from 'yaml'
 import { type Comment, isDay, type Signed, type Tick } from './record.ts'
-import { type StepPrint, vouched } from './step-print.ts'
+import { type StepPrint, vouched } from './vouched.ts'
 import type { RecordFault } from './yaml-faults.ts'
 
 /** What reading a record has found wrong so far. */
@@ -39,31 +39,56 @@ function texts<K extends string>(
   return found as Record<K, string>
 }
 
+/** The texts of keys that may be left out; nothing, and a report, where one is no text. */
+function optional<K extends string>(
+  reading: Reading,
+  map: YAMLMap,
+  keys: readonly K[],
+): Partial<Record<K, string>> | undefined {
+  const found: Partial<Record<K, string>> = {}
+  for (const key of keys) {
+    const value = map.get(key)
+    if (value !== undefined && (typeof value !== 'string' || value === ''))
+      return fault(reading, map, `\`${key}\` says nothing here`)
+    if (value !== undefined) found[key] = value
+  }
+  return found
+}
+
 /** A tick; nothing, and a report, where it is none. */
 export function readTick(reading: Reading, map: YAMLMap): Tick | undefined {
-  const found = texts(reading, map, ['step', 'by', 'on', 'as', 'of'])
-  if (!found || !signedWell(reading, map, found)) return undefined
-  const parts = found.of.split(' ')
-  if (parts.length !== vouched.length || parts.some(part => !/^[0-9a-f]{8}$/.test(part)))
-    return fault(
-      reading,
-      map,
-      '`of` is the fingerprint that `undercroft tick` writes: four times eight hexadecimal digits',
-    )
-  const of = Object.fromEntries(vouched.map((part, index) => [part, parts[index] ?? ''])) as unknown as StepPrint
-  return { ...found, of }
+  const found = texts(reading, map, ['step', 'by', 'on', 'as', 'of'], ['row', 'from'])
+  const more = found && optional(reading, map, ['row', 'from'])
+  if (!more || !signedWell(reading, map, found)) return undefined
+  const of = printOf(found.of)
+  if (of) return { ...found, ...more, of }
+  return fault(
+    reading,
+    map,
+    '`of` is the fingerprint that `undercroft tick` writes: five times eight hexadecimal digits, four where an earlier version wrote it',
+  )
+}
+
+/** The fingerprint in its parts; an earlier version wrote none of the words. */
+function printOf(text: string): StepPrint | undefined {
+  const parts = text.split(' ')
+  const names = parts.length === vouched.length ? vouched : vouched.slice(1)
+  if (parts.length !== names.length || parts.some(part => !/^[0-9a-f]{8}$/.test(part))) return undefined
+  return Object.fromEntries(names.map((name, index) => [name, parts[index] ?? ''])) as unknown as StepPrint
 }
 
 /** A comment; nothing, and a report, where it is none. */
 export function readComment(reading: Reading, map: YAMLMap): Comment | undefined {
-  const found = texts(reading, map, ['comment', 'by', 'on', 'says'], ['settled'])
-  if (!found || !signedWell(reading, map, found)) return undefined
+  const found = texts(reading, map, ['comment', 'by', 'on', 'says'], ['row', 'settled'])
+  const more = found && optional(reading, map, ['row'])
+  if (!more || !signedWell(reading, map, found)) return undefined
   const { comment, ...rest } = found
+  const read = { step: comment, ...more, ...rest }
   const settled = map.get('settled')
-  if (settled === undefined) return { step: comment, ...rest }
+  if (settled === undefined) return read
   if (!isMap(settled)) return fault(reading, map, '`settled` holds `by`, `on` and `says`')
   const answer = texts(reading, settled as YAMLMap, ['by', 'on', 'says'])
-  return answer && signedWell(reading, map, answer) ? { step: comment, ...rest, settled: answer } : undefined
+  return answer && signedWell(reading, map, answer) ? { ...read, settled: answer } : undefined
 }
 
 function signedWell(reading: Reading, map: YAMLMap, { on }: Signed): boolean {

@@ -1,4 +1,5 @@
-import type { StepPrint } from './step-print.ts'
+import type { StepName } from './step-name.ts'
+import type { StepPrint } from './vouched.ts'
 
 /** Who did something, and when: `2026-03-04`. */
 export interface Signed {
@@ -12,16 +13,16 @@ interface Remarked {
 }
 
 /** A checker's tick at a step. */
-export interface Tick extends Signed, Remarked {
-  readonly step: string
+export interface Tick extends StepName, Signed, Remarked {
+  /** The name of the block it was made in, where the block was renamed since. */
+  readonly from?: string
   /** The result as it was printed. */
   readonly as: string
   readonly of: StepPrint
 }
 
 /** A checker's remark at a step; open until it is settled. */
-export interface Comment extends Signed, Remarked {
-  readonly step: string
+export interface Comment extends StepName, Signed, Remarked {
   readonly says: string
   readonly settled?: Signed & { readonly says: string }
 }
@@ -32,7 +33,7 @@ export interface BlockRecord extends Remarked {
   readonly comments: readonly Comment[]
 }
 
-/** The checking record of a notebook: ticks and comments by block and by the key of the step; remarks above all blocks stand under no name. */
+/** The checking record of a notebook: ticks and comments by block and by the name of the step; remarks above all blocks stand under no name. */
 export type CheckingRecord = ReadonlyMap<string, BlockRecord>
 
 export const aboveAll = ''

@@ -9,7 +9,7 @@ import {
   type Signed,
   type Tick,
 } from './record.ts'
-import { vouched } from './step-print.ts'
+import { vouched } from './vouched.ts'
 
 /**
  * The record as YAML. Every block of the notebook has its place, filled or not, in the notebook's order and with a blank line between, so that
@@ -49,10 +49,19 @@ function remark(node: Node, place: 'comment' | 'commentBefore', remarks: readonl
   if (text !== undefined) node[place] = text
 }
 
-const tickData = ({ step, by, on, as, of }: Tick) => ({ step, by, on, as, of: vouched.map(part => of[part]).join(' ') })
+const tickData = ({ step, row, from, by, on, as, of }: Tick) => ({
+  step,
+  ...(row === undefined ? {} : { row }),
+  ...(from === undefined ? {} : { from }),
+  by,
+  on,
+  as,
+  of: vouched.flatMap(part => of[part] ?? []).join(' '),
+})
 
-const commentData = ({ step, by, on, says, settled }: Comment) => ({
+const commentData = ({ step, row, by, on, says, settled }: Comment) => ({
   comment: step,
+  ...(row === undefined ? {} : { row }),
   by,
   on,
   says,

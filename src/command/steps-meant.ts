@@ -1,4 +1,4 @@
-import type { CheckedStep } from '../checking/checking-state.ts'
+import type { CheckedStep } from '../checking/checked-step.ts'
 import { chooseSteps, rangeOf } from '../checking/choose-steps.ts'
 import { nearestName } from '../diagnostic/nearest-name.ts'
 import type { Workings } from '../evaluation/workings.ts'

@@ -1,5 +1,6 @@
 import { addComment, addTicks, dropGone, removeTicks, settleComments } from '../checking/change-record.ts'
-import type { CheckedStep, CheckingState } from '../checking/checking-state.ts'
+import type { CheckedStep } from '../checking/checked-step.ts'
+import type { CheckingState } from '../checking/checking-state.ts'
 import type { CheckingRecord, Signed } from '../checking/record.ts'
 import { plural } from './count-of.ts'
 import { exitStatus } from './exit-status.ts'
@@ -15,16 +16,13 @@ interface Change {
 }
 
 /** The record as it was asked to be, and what was done. Refuses what would do nothing. */
-export function changedRecord(
-  record: CheckingRecord,
-  change: Change,
-): { readonly record: CheckingRecord; readonly did: string } {
+export function changedRecord(change: Change): { readonly record: CheckingRecord; readonly did: string } {
   const { remove, comment, settle } = change.options
   if ([remove === true, comment !== undefined, settle !== undefined].filter(Boolean).length > 1)
     throw called('Give one of `--remove`, `--comment` and `--settle`')
-  if (comment !== undefined) return commented(record, change, wordsOf('--comment', comment))
-  if (settle !== undefined) return settled(record, change, wordsOf('--settle', settle))
-  return remove ? removed(record, change) : ticked(record, change)
+  if (comment !== undefined) return commented(change, wordsOf('--comment', comment))
+  if (settle !== undefined) return settled(change, wordsOf('--settle', settle))
+  return remove ? removed(change) : ticked(change)
 }
 
 type Changed = ReturnType<typeof changedRecord>
@@ -37,34 +35,30 @@ function wordsOf(option: string, typed: string): string {
   )
 }
 
-function commented(record: CheckingRecord, { steps, signed }: Change, says: string): Changed {
-  return { record: addComment(record, { steps, signed, says }), did: did(steps, 'commented on') }
+function commented({ state, steps, signed }: Change, says: string): Changed {
+  return { record: addComment(state, { steps, signed, says }), did: did(steps, 'commented on') }
 }
 
-function settled(record: CheckingRecord, { steps, signed }: Change, says: string): Changed {
+function settled({ state, steps, signed }: Change, says: string): Changed {
   const open = steps.filter(({ comments }) => comments.some(comment => !comment.settled))
   if (open.length === 0) throw called('No comment is open at these steps')
-  return { record: settleComments(record, { steps, signed, says }), did: did(open, 'settled') }
+  return { record: settleComments(state, { steps, signed, says }), did: did(open, 'settled') }
 }
 
-function removed(record: CheckingRecord, change: Change): Changed {
+function removed(change: Change): Changed {
   const { steps, signed } = change
   const isOwn = ({ by }: Signed): boolean => by === signed.by
   const own = steps.filter(({ standing, fallen }) => standing.some(isOwn) || fallen.some(({ tick }) => isOwn(tick)))
   const gone = goneOf(change)
   if (own.length + gone.length === 0)
     throw called(`${signed.by} has no tick at these steps`, 'A name is known as it is written in the record')
-  const left = removeTicks(dropGone(record, gone), { steps, by: signed.by })
+  const left = removeTicks(dropGone(change.state, gone), { steps, by: signed.by })
   const lost = gone.length === 0 ? '' : `, ${plural(gone.length, 'tick')} of steps that are gone taken away`
   return { record: left, did: `${did(own, 'unticked')}${lost}` }
 }
 
-const ticked = (record: CheckingRecord, change: Change): Changed => ({
-  record: addTicks(dropGone(record, goneOf(change)), {
-    steps: change.steps,
-    all: change.state.steps,
-    signed: change.signed,
-  }),
+const ticked = (change: Change): Changed => ({
+  record: addTicks(dropGone(change.state, goneOf(change)), change),
   did: did(change.steps, 'ticked'),
 })
 

@@ -1,4 +1,5 @@
-import type { CheckedStep, CheckingState } from '../checking/checking-state.ts'
+import type { CheckedStep } from '../checking/checked-step.ts'
+import type { CheckingState, Gone } from '../checking/checking-state.ts'
 import { printable } from '../diagnostic/printable.ts'
 import type { Workings } from '../evaluation/workings.ts'
 import { columns } from './columns.ts'
@@ -8,7 +9,7 @@ import { plural } from './count-of.ts'
 export function stateText(state: CheckingState, workings: Workings): string {
   const { steps, checked, fallen, open } = state.counts
   const head = `${checked} of ${plural(steps, 'step')} checked, ${fallen} fallen, ${plural(open, 'open comment')}`
-  const parts = [head, blocksText(state, workings), fallenText(state), commentsText(state)]
+  const parts = [head, blocksText(state, workings), renamedText(state), fallenText(state), commentsText(state)]
   // What stands in the record may come from anybody.
   return parts
     .filter(part => part !== '')
@@ -19,6 +20,10 @@ export function stateText(state: CheckingState, workings: Workings): string {
 }
 
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
+
+/** `load.g_layer, earth fill` */
+const goneName = ({ block, entry: { step, row } }: Gone): string =>
+  `${block}.${step}${row === undefined ? '' : `, ${row}`}`
 
 const nameOf = ({ block, key }: CheckedStep): string => `${block}.${key}`
 
@@ -35,6 +40,14 @@ function blocksText({ steps }: CheckingState, workings: Workings): string {
   return columns(['no.', 'block', 'steps', 'checked', 'fallen', 'by'], rows)
 }
 
+function renamedText({ renamed }: CheckingState): string {
+  const lines = renamed.map(
+    ({ block, was, steps }) =>
+      `${block} was ${was}: ${plural(steps.length, 'step')} ticked there, printed the same here`,
+  )
+  return lines.length === 0 ? '' : `Renamed blocks\n${lines.join('\n')}`
+}
+
 function fallenText({ steps, gone }: CheckingState): string {
   const rows = steps.flatMap(step =>
     step.standing.length > 0
@@ -49,7 +62,9 @@ function fallenText({ steps, gone }: CheckingState): string {
         ]),
   )
   const lost = gone.flatMap(({ block, entry }) =>
-    'of' in entry ? [['', `${block}.${entry.step}`, entry.as, '', 'the step is gone', `${entry.by}, ${entry.on}`]] : [],
+    'of' in entry
+      ? [['', goneName({ block, entry }), entry.as, '', 'the step is gone', `${entry.by}, ${entry.on}`]]
+      : [],
   )
   if (rows.length + lost.length === 0) return ''
   return `Fallen ticks\n${columns(['step', 'name', 'ticked as', 'now', 'changed', 'by'], [...rows, ...lost])}`
@@ -60,7 +75,7 @@ function commentsText({ steps, gone }: CheckingState): string {
     step.comments.map(comment => ({ at: `${step.line.number} ${nameOf(step)}`, comment })),
   )
   const lost = gone.flatMap(({ block, entry }) =>
-    'of' in entry ? [] : [{ at: `${block}.${entry.step}, gone`, comment: entry }],
+    'of' in entry ? [] : [{ at: `${goneName({ block, entry })}, gone`, comment: entry }],
   )
   const all = [...there, ...lost]
   if (all.length === 0) return ''
@@ -83,7 +98,8 @@ export function stateData(state: CheckingState) {
       step: step.key,
       state: step.standing.length > 0 ? 'standing' : step.fallen.length > 0 ? 'fallen' : 'never ticked',
       now: step.now,
-      ticks: step.standing.map(({ by, on, as }) => ({ by, on, as })),
+      ...(step.name.row === undefined ? {} : { row: step.name.row }),
+      ticks: step.standing.map(({ by, on, as, from }) => ({ by, on, as, ...(from === undefined ? {} : { from }) })),
       fallen: step.fallen.map(({ tick: { by, on, as }, changed }) => ({ by, on, as, changed })),
       comments: step.comments,
     })),

@@ -1,6 +1,7 @@
-import { checkingState } from '../checking/checking-state.ts'
+import { type CheckingState, checkingState } from '../checking/checking-state.ts'
 import type { CheckingRecord } from '../checking/record.ts'
 import { writeRecord } from '../checking/write-record.ts'
+import { plural } from './count-of.ts'
 import { type Evaluated, evaluateFile } from './evaluated.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { holding } from './hold-file.ts'
@@ -84,13 +85,20 @@ function changed({ notebook, workings }: Evaluated, kept: KeptRecord, { steps: w
   const signed = signedBy(notebook.title, options)
   const state = checkingState(workings, kept.record)
   const steps = [...new Set(words.flatMap(word => stepsMeant(word, state.steps, workings)))]
-  const { record, did } = changedRecord(kept.record, { state, steps, signed, options })
+  const { record, did } = changedRecord({ state, steps, signed, options })
   const { counts } = checkingState(workings, record)
-  return {
-    record,
-    says: `${did}; ${counts.checked} of ${counts.steps} checked, ${counts.fallen} fallen, ${counts.open} open`,
-  }
+  const done = `${did}; ${counts.checked} of ${counts.steps} checked, ${counts.fallen} fallen, ${counts.open} open`
+  return { record, says: [done, ...carriedWords(kept.record, state)].join('\n') }
 }
+
+/** Whose ticks this run puts under another name. */
+const carriedWords = (kept: CheckingRecord, state: CheckingState): string[] =>
+  state.renamed
+    .filter(({ was }) => kept.has(was) && !state.record.has(was))
+    .map(
+      ({ block, was, steps }) =>
+        `\`${was}\` is called \`${block}\` now: its ticks stand there at ${plural(steps.length, 'step')}, marked \`from: ${was}\``,
+    )
 
 async function keep(
   signal: AbortSignal,

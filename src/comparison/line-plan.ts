@@ -1,7 +1,7 @@
 import type { Entity, Operands, PlannedLine } from '../evaluation/plan-types.ts'
 import { nodeText } from '../formula/formula-text.ts'
+import { withNames } from '../formula/with-names.ts'
 import type { Naming } from './naming.ts'
-import { withNames } from './renames.ts'
 
 /** What stands for the names of a line's formula. */
 export const operandsOf = (line: PlannedLine): Operands | undefined =>

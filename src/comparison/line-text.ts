@@ -1,7 +1,5 @@
-import type { Line, Printed, Substitution } from '../evaluation/workings.ts'
-import { formulaText } from '../formula/formula-text.ts'
-import type { Formula } from '../formula/types.ts'
-import { withNames } from './renames.ts'
+import { inSymbols, isOne } from '../evaluation/in-symbols.ts'
+import type { Line, Substitution } from '../evaluation/workings.ts'
 
 /**
  * Everything that is printed of a line, as a text to compare: not its number and anchors, which follow what stands before it, and not
@@ -43,19 +41,11 @@ const isSubstitution = (value: unknown): value is Substitution => isObject(value
 const isUnit = (value: unknown): value is { readonly text: string } =>
   isObject(value) && 'parts' in value && 'factor' in value
 
-const isOne = (printed: Printed | readonly Printed[]): printed is Printed => 'shown' in printed
-
-function substitution({ formula, numbers, operands, bare }: Substitution) {
-  const symbol = (name: string): string => {
-    const found = operands.get(name)
-    return found ? (isOne(found) ? found.symbol : found.map(each => each.symbol).join(' ')) : name
-  }
-  const text = (of: Formula): string => formulaText({ ...of, tree: withNames(of.tree, symbol) })
-  const values = [...operands.values()].flatMap(found => (isOne(found) ? [found] : [...found]))
+function substitution(working: Substitution) {
+  const values = [...working.operands.values()].flatMap(found => (isOne(found) ? [found] : [...found]))
   return {
-    formula: text(formula),
-    ...(numbers ? { numbers: text(numbers) } : {}),
+    ...inSymbols(working),
     values: values.map(({ shown }) => `${shown.digits} ${shown.unit.text}${shown.exact ? ' exact' : ''}`),
-    bare,
+    bare: working.bare,
   }
 }

@@ -1,6 +1,7 @@
 import { formulaText } from '../formula/formula-text.ts'
 import { readFormula } from '../formula/read-formula.ts'
-import type { Formula, Node } from '../formula/types.ts'
+import type { Formula } from '../formula/types.ts'
+import { withNames } from '../formula/with-names.ts'
 
 /** New names to old ones: blocks by name, values by full key. What keeps its name is not in it. */
 export interface Renames {
@@ -25,26 +26,6 @@ function cut(key: string): readonly [string, string] {
 }
 
 export const fullKey = (name: string, block: string): string => (name.includes('.') ? name : `${block}.${name}`)
-
-/** A formula's tree with its names put otherwise. */
-export function withNames(node: Node, nameOf: (name: string) => string): Node {
-  const of = (each: Node): Node => withNames(each, nameOf)
-  switch (node.kind) {
-    case 'name':
-      return { ...node, name: nameOf(node.name) }
-    case 'negative':
-    case 'not':
-      return { ...node, of: of(node.of) }
-    case 'arithmetic':
-    case 'comparison':
-    case 'logic':
-      return { ...node, left: of(node.left), right: of(node.right) }
-    case 'call':
-      return { ...node, args: node.args.map(of) }
-    default:
-      return node
-  }
-}
 
 /** A text of the new notebook in the names of the old one; unchanged, to the character, where it has no renamed name. */
 export function inOldNames(text: string, { block, renames }: { block: string; renames: Renames }): string {

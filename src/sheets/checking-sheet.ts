@@ -1,8 +1,9 @@
 import type { Element } from 'hast'
 import { h } from 'hastscript'
-import type { CheckingState } from '../checking/checking-state.ts'
+import type { CheckingState, Gone } from '../checking/checking-state.ts'
 import type { CheckerMark } from '../typesetting/checker-mark.ts'
 import { commentWords } from '../typesetting/checker-marks.ts'
+import { anchorLinks } from '../typesetting/reference-html.ts'
 import { part } from './part.ts'
 
 /** The checking record: how many steps are checked, which ticks fell and why, and the register of comments. Nothing where nobody has checked yet. */
@@ -11,6 +12,7 @@ export function checkingSheet(state: CheckingState | undefined, marks: ReadonlyM
   return [
     part('checking', 'Checking record', [
       h('p', checkingWords(state)),
+      ...renamedWords(state),
       ...fallenTable(state),
       ...comments(state, marks),
     ]),
@@ -25,6 +27,17 @@ export const isBegun = ({ steps, gone }: CheckingState): boolean =>
 /** `184 of 212 steps checked, 9 fallen; 1 comment open`. */
 export function checkingWords({ counts: { steps, checked, fallen, open } }: CheckingState): string {
   return `${checked} of ${steps} steps checked, ${fallen} fallen; ${open} ${open === 1 ? 'comment' : 'comments'} open`
+}
+
+/** Which ticks stand that were made under another name of their block. */
+function renamedWords({ renamed }: CheckingState): Element[] {
+  return renamed.map(({ block, was, steps }) =>
+    h('p.renamed', [
+      `Stand from before a block was renamed, ${block} from ${was}, each step printed as it was: `,
+      ...anchorLinks(steps.map(({ line }) => line)),
+      '.',
+    ]),
+  )
 }
 
 function fallenTable({ steps, gone }: CheckingState): Element[] {
@@ -45,7 +58,7 @@ function fallenTable({ steps, gone }: CheckingState): Element[] {
       ? [
           [
             h('td'),
-            h('td', `${block}: ${entry.step}`),
+            h('td', goneName(block, entry)),
             h('td', entry.as),
             h('td'),
             h('td', 'the step is gone'),
@@ -84,10 +97,13 @@ function comments({ steps, gone }: CheckingState, marks: ReadonlyMap<string, Che
       : [
           h(
             'li',
-            `${block}: ${entry.step}, a step that is gone. ${entry.by}, ${entry.on}: ${entry.says}${entry.settled ? ` Settled by ${entry.settled.by}: ${entry.settled.says}` : ''}`,
+            `${goneName(block, entry)}, a step that is gone. ${entry.by}, ${entry.on}: ${entry.says}${entry.settled ? ` Settled by ${entry.settled.by}: ${entry.settled.says}` : ''}`,
           ),
         ],
   )
   if (rows.length + lost.length === 0) return []
   return [h('h3', 'Comments'), h('ul.comments', [...rows, ...lost])]
 }
+
+const goneName = (block: string, { step, row }: Gone['entry']): string =>
+  `${block}: ${step}${row === undefined ? '' : `, ${row}`}`

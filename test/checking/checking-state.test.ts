@@ -20,8 +20,8 @@ const signed = { by: 'J. Okonedo', on: '2026-03-04' }
 const nobody: CheckingRecord = new Map()
 
 function ticked(body: string): CheckingRecord {
-  const all = checkingState(runText(body).workings, nobody).steps
-  return addTicks(nobody, { steps: all, all, signed })
+  const state = checkingState(runText(body).workings, nobody)
+  return addTicks(state, { steps: state.steps, signed })
 }
 
 /** A check that rests on `x` alone, while its limit and its second method rest on other numbers. */
@@ -47,7 +47,7 @@ describe('the state of the checking record', () => {
   it('falls under a changed assumption at the steps it moved alone, with what changed', () => {
     expect(fallenAfter(ticked(text()), text('2.5 m'))).toEqual([
       ['u', 'inputs', 'result'],
-      ['u <= 40 kPa', 'inputs'],
+      ['u <= 40 kPa', 'inputs', 'result'],
     ])
   })
 
@@ -58,21 +58,21 @@ describe('the state of the checking record', () => {
   it('falls where only a doubt at a check comes: a limit is exceeded, or the methods differ', () => {
     const doubted = (body: string, changed: string) => {
       const { workings } = runText(body, { modules: [root] })
-      const { steps } = checkingState(workings, nobody)
+      const state = checkingState(workings, nobody)
       const after = checkingState(
         runText(changed, { modules: [root] }).workings,
-        addTicks(nobody, { steps, all: steps, signed }),
+        addTicks(state, { steps: state.steps, signed }),
       )
       return after.steps.flatMap(({ key, now, fallen }) => fallen.map(({ changed }) => [key, now, ...changed]))
     }
     const body = (more = '') => fence('calc root r', `x: 9\n${more}`)
     expect(doubted(body(), body())).toEqual([])
-    expect(doubted(body(), body('age: 8'))).toEqual([['small', 'satisfied but outside limits', 'result']])
+    expect(doubted(body(), body('age: 8'))).toEqual([['small', 'satisfied but outside limits, ratio 0.090', 'result']])
     expect(doubted(body(), body('bias: 1')).filter(([key]) => key === 'small')).toEqual([
-      ['small', 'satisfied but methods differ', 'result'],
+      ['small', 'satisfied but methods differ, ratio 0.090', 'result'],
     ])
     expect(doubted(body('age: 8'), body('age: 8\nbias: 1')).filter(([key]) => key === 'small')).toEqual([
-      ['small', 'satisfied but outside limits and methods differ', 'result'],
+      ['small', 'satisfied but outside limits and methods differ, ratio 0.090', 'result'],
     ])
   })
 
@@ -96,24 +96,31 @@ describe('the state of the checking record', () => {
 
   it('counts a step ticked by two as checked while one of the ticks stands', () => {
     const first = ticked(text())
-    const { steps } = checkingState(runText(text('2.5 m')).workings, first)
-    const both = addTicks(first, { steps, all: steps, signed: { by: 'A. Lund', on: '2026-04-01' } })
+    const state = checkingState(runText(text('2.5 m')).workings, first)
+    const both = addTicks(state, { steps: state.steps, signed: { by: 'A. Lund', on: '2026-04-01' } })
     const { counts } = checkingState(runText(text('2.5 m')).workings, both)
     expect(counts).toEqual({ steps: 3, checked: 3, fallen: 0, open: 0 })
   })
 
   it('takes away the ticks of one name and no other', () => {
-    const { steps } = checkingState(runText(text()).workings, nobody)
-    const two = addTicks(ticked(text()), { steps, all: steps, signed: { by: 'A. Lund', on: '2026-04-01' } })
-    const left = removeTicks(two, { steps, by: 'A. Lund' })
+    const { workings } = runText(text())
+    const state = checkingState(workings, ticked(text()))
+    const two = addTicks(state, { steps: state.steps, signed: { by: 'A. Lund', on: '2026-04-01' } })
+    const both = checkingState(workings, two)
+    const left = removeTicks(both, { steps: both.steps, by: 'A. Lund' })
     expect(left).toEqual(ticked(text()))
   })
 
   it('keeps comments open until they are settled', () => {
-    const { steps } = checkingState(runText(text()).workings, nobody)
-    const asked = addComment(nobody, { steps: steps.slice(0, 1), signed, says: 'Salt or fresh?' })
-    expect(checkingState(runText(text()).workings, asked).counts.open).toBe(1)
-    const answered = settleComments(asked, { steps, signed: { by: 'M. Aird', on: '2026-03-05' }, says: 'Fresh' })
+    const { workings } = runText(text())
+    const state = checkingState(workings, nobody)
+    const asked = checkingState(
+      workings,
+      addComment(state, { steps: state.steps.slice(0, 1), signed, says: 'Salt or fresh?' }),
+    )
+    expect(asked.counts.open).toBe(1)
+    const by = { by: 'M. Aird', on: '2026-03-05' }
+    const answered = settleComments(asked, { steps: asked.steps, signed: by, says: 'Fresh' })
     const { counts, steps: now } = checkingState(runText(text()).workings, answered)
     expect([counts.open, now[0]?.comments[0]?.settled?.says]).toEqual([0, 'Fresh'])
   })

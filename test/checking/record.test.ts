@@ -4,7 +4,9 @@ import { readRecord } from '../../src/checking/read-record.ts'
 import type { BlockRecord, CheckingRecord } from '../../src/checking/record.ts'
 import { writeRecord } from '../../src/checking/write-record.ts'
 
-const of = { formula: '00000000', source: '11111111', inputs: '2222222e', result: '33333333' }
+const earlier = { formula: '00000000', source: '11111111', inputs: '2222222e', result: '33333333' }
+const now = { words: '44444444', ...earlier }
+const of = fc.constantFrom(now, earlier)
 const words = fc.string({ unit: 'grapheme', minLength: 1, maxLength: 30 }).filter(text => text.trim() === text)
 const remarks = fc.array(fc.constantFrom('of the wall', 'twice: – “so”', '# again', '- { step: x }'), {
   minLength: 1,
@@ -12,12 +14,12 @@ const remarks = fc.array(fc.constantFrom('of the wall', 'twice: – “so”', '
 })
 const signed = { by: words, on: fc.constantFrom('2026-01-05', '2028-02-29') }
 const tick = fc.record(
-  { step: words, ...signed, as: words, of: fc.constant(of), remarks },
+  { step: words, row: words, from: words, ...signed, as: words, of, remarks },
   { requiredKeys: ['step', 'by', 'on', 'as', 'of'] },
 )
 const settled = fc.record({ ...signed, says: words })
 const comment = fc.record(
-  { step: words, ...signed, says: words, settled, remarks },
+  { step: words, row: words, ...signed, says: words, settled, remarks },
   { requiredKeys: ['step', 'by', 'on', 'says'] },
 )
 const block = fc.record(
@@ -40,7 +42,7 @@ describe('the checking record as a file', () => {
   })
 
   it('has a place for each block of the notebook in its order, and keeps a block that is gone with its ticks', () => {
-    const ticks = [{ step: 'M_x', by: 'J. Okonedo', on: '2026-03-04', as: '31.24 kN·m/m', of }]
+    const ticks = [{ step: 'M_x', by: 'J. Okonedo', on: '2026-03-04', as: '31.24 kN·m/m', of: now }]
     const record: CheckingRecord = new Map([
       ['old', { ticks, comments: [] }],
       ['roof', { ticks: [], comments: [] }],
@@ -52,7 +54,7 @@ describe('the checking record as a file', () => {
       'roof:',
       '',
       'old:',
-      '  - { step: M_x, by: J. Okonedo, on: 2026-03-04, as: 31.24 kN·m/m, of: 00000000 11111111 2222222e 33333333 }',
+      '  - { step: M_x, by: J. Okonedo, on: 2026-03-04, as: 31.24 kN·m/m, of: 44444444 00000000 11111111 2222222e 33333333 }',
       '',
     ])
   })
@@ -69,6 +71,11 @@ describe('the checking record as a file', () => {
       /a date as 2026-03-04/,
     ],
     ['roof:\n  - { step: a, by: b, on: 2026-01-05, as: c, of: 00000000 11111111 22222222 33333333, x: 1 }', 2, /`x`/],
+    [
+      'roof:\n  - { step: a, row: [b], by: b, on: 2026-01-05, as: c, of: 00000000 11111111 22222222 33333333 }',
+      2,
+      /`row` says nothing here/,
+    ],
     ['roof:\n  - { comment: a, by: b, on: 2026-01-05, says: c, settled: yes }', 2, /`settled` holds/],
     ['a: &x 1\nb: *x', 1, /./],
   ])('refuses %j with its line', (text, line, says) => {

@@ -204,7 +204,31 @@ describe('tick', () => {
     expect(html).toMatch(
       /<p class="comment"><a href="#comment-C1">C1<\/a> A\. Lund, 2026-03-04: Why half\? <b>Open\.<\/b>/,
     )
-    expect(html).toMatch(/<tr><td><a href="#[^"]+">1\.02<\/a><\/td>.*?<td>inputs<\/td>/)
+    expect(html).toMatch(/<tr><td><a href="#[^"]+">1\.02<\/a><\/td>.*?<td>inputs, result<\/td>/)
+    const proved = await undercroft(['prove', 'a.html'], { cwd })
+    expect([proved.status, proved.stdout]).toEqual([0, expect.stringContaining('byte for byte')])
+  })
+
+  it('carries ticks to the new name of a block, says so, and marks them in record and package', async () => {
+    const cwd = folderWith({ 'a.md': notebook('2 m') })
+    await tick(cwd, 'thrust', ...by('J. Okonedo'))
+    writeFileSync(join(cwd, 'a.md'), notebook('2 m').replace('work thrust', 'work push'))
+    const told = await tick(cwd)
+    expect(told.stdout).toContain('2 of 3 steps checked, 0 fallen')
+    expect(told.stdout).toContain('Renamed blocks\npush was thrust: 2 steps ticked there, printed the same here\n')
+    expect(readFileSync(join(cwd, 'a.checked.yaml'), 'utf8')).toContain('\nthrust:\n')
+    const { stdout } = await tick(cwd, 'rest', ...by('A. Lund'))
+    expect(stdout).toBe(
+      '1 step ticked; 3 of 3 checked, 0 fallen, 0 open\n`thrust` is called `push` now: its ticks stand there at 2 steps, marked `from: thrust`\n',
+    )
+    const text = readFileSync(join(cwd, 'a.checked.yaml'), 'utf8')
+    expect(text).toMatch(/\npush:\n {2}- \{ step: u, from: thrust, by: J\. Okonedo, /)
+    expect(text).not.toContain('\nthrust:')
+    await undercroft(['issue', 'a.md', '--html-only'], { cwd })
+    const html = readFileSync(join(cwd, 'a.html'), 'utf8').replace(/<[^>]+>/g, '')
+    expect(html).toContain(
+      'Stand from before a block was renamed, push from thrust, each step printed as it was: 1.01, 1.02.',
+    )
     const proved = await undercroft(['prove', 'a.html'], { cwd })
     expect([proved.status, proved.stdout]).toEqual([0, expect.stringContaining('byte for byte')])
   })

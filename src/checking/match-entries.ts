@@ -1,0 +1,63 @@
+import type { Comment, Tick } from './record.ts'
+import { isInRow, isNamed, type NamedStep } from './step-name.ts'
+import { changedSince } from './step-print.ts'
+import type { Vouched } from './vouched.ts'
+
+/** A tick that fell, with what is printed otherwise under it. */
+export interface Fallen {
+  readonly tick: Tick
+  readonly changed: readonly Vouched[]
+}
+
+/** Where the entries of one block belong. */
+export interface Matched {
+  readonly standing: ReadonlyMap<NamedStep, readonly Tick[]>
+  readonly fallen: ReadonlyMap<NamedStep, readonly Fallen[]>
+  readonly comments: ReadonlyMap<NamedStep, readonly Comment[]>
+  readonly gone: readonly (Tick | Comment)[]
+}
+
+/**
+ * Finds the step of every entry. A tick stands at the step it names where that is printed as it was; or else, in a list, at the first other
+ * row that is printed so and has no tick of the same checker yet: rows change their places. It falls where it is printed so nowhere.
+ */
+export function matchEntries(
+  { ticks, comments }: { readonly ticks: readonly Tick[]; readonly comments: readonly Comment[] },
+  steps: readonly NamedStep[],
+): Matched {
+  const standing = new Map<NamedStep, readonly Tick[]>()
+  const fallen = new Map<NamedStep, readonly Fallen[]>()
+  const commented = new Map<NamedStep, readonly Comment[]>()
+  const gone: (Tick | Comment)[] = []
+  const stands = (tick: Tick, step: NamedStep): void => add(standing, step, tick)
+  const left = ticks.filter(tick => {
+    const own = steps.find(step => isNamed(tick, step) && isAsTicked(tick, step))
+    if (own) stands(tick, own)
+    return !own
+  })
+  for (const tick of left) {
+    const isFree = (step: NamedStep): boolean => !standing.get(step)?.some(({ by }) => by === tick.by)
+    const moved = steps.find(step => isInRow(tick, step) && isAsTicked(tick, step) && isFree(step))
+    const place = moved ?? placeOf(tick, steps)
+    if (moved) stands(tick, moved)
+    else if (place) add(fallen, place, { tick, changed: changedSince(tick.of, place.prints) })
+    else gone.push(tick)
+  }
+  for (const comment of comments) {
+    const place = placeOf(comment, steps)
+    if (place) add(commented, place, comment)
+    else gone.push(comment)
+  }
+  return { standing, fallen, comments: commented, gone }
+}
+
+const isAsTicked = ({ of }: Tick, { prints }: NamedStep): boolean => changedSince(of, prints).length === 0
+
+/** The step an entry names; where its row has words, a row with the same. */
+const placeOf = (entry: Tick | Comment, steps: readonly NamedStep[]): NamedStep | undefined =>
+  steps.find(step => isNamed(entry, step)) ??
+  (entry.row === undefined ? undefined : steps.find(step => isInRow(entry, step)))
+
+function add<Value>(map: Map<NamedStep, readonly Value[]>, step: NamedStep, value: Value): void {
+  map.set(step, [...(map.get(step) ?? []), value])
+}

@@ -1,0 +1,55 @@
+import { keyedLines } from '../evaluation/line-key.ts'
+import type { BlockWorking, Line } from '../evaluation/workings.ts'
+import { symbolsText } from './line-parts.ts'
+import { type StepPrints, stepPrints } from './step-print.ts'
+
+/** How the record knows a step within its block: by a name, and in a list by the words of its row where it has some. */
+export interface StepName {
+  readonly step: string
+  readonly row?: string
+}
+
+/** A step of a block with everything by which an entry of the record may be found to be about it. */
+export interface NamedStep {
+  /** By which it is called: the name of its value with the number of its row. */
+  readonly key: string
+  readonly name: StepName
+  readonly line: Line
+  readonly prints: StepPrints
+}
+
+/** The steps of a block in order. Of two that would share a name the second takes ` (2)`. */
+export function namedSteps(block: Exclude<BlockWorking, { kind: 'assume' }>): readonly NamedStep[] {
+  const taken = new Set<string>()
+  return [...keyedLines(block)].map(([key, line]) => {
+    const name = nameOf(line, key, block.kind)
+    let free = name
+    for (let count = 2; taken.has(textOf(free)); count += 1) free = again(name, count)
+    taken.add(textOf(free))
+    return { key, name: free, line, prints: stepPrints(line) }
+  })
+}
+
+/** A check of the author's is known by its formula as printed; a step over rows by the words of its row, or by its number where it has none. */
+function nameOf(line: Line, key: string, kind: 'calc' | 'work'): StepName {
+  if (kind === 'work') return { step: line.kind === 'check' ? symbolsText(line.working, line) : key }
+  return line.row?.label ? { step: rowless(key), row: line.row.label } : { step: key }
+}
+
+const textOf = ({ step, row }: StepName): string => JSON.stringify([step, row])
+
+const again = ({ step, row }: StepName, count: number): StepName =>
+  row === undefined ? { step: `${step} (${count})` } : { step, row: `${row} (${count})` }
+
+const uncounted = (text: string): string => text.replace(/ \(\d+\)$/, '')
+const rowless = (step: string): string => uncounted(step).replace(/_\d+$/, '')
+
+/** Whether an entry names this very step; one of an earlier version by its key. */
+export const isNamed = (entry: StepName, { key, name }: NamedStep): boolean =>
+  textOf(entry) === textOf(name) || (entry.row === undefined && entry.step === key)
+
+/** Whether a step is the one that an entry names, in another row: one with the same words where it has words, else any. */
+export function isInRow(entry: StepName, { key, line }: NamedStep): boolean {
+  if (!line.row || rowless(entry.step) !== rowless(key)) return false
+  return entry.row === undefined || uncounted(entry.row) === line.row.label || entry.row === line.row.label
+}
