@@ -1,9 +1,7 @@
-import { dimensionless, over, power, times, withinReach } from '../quantity/dimension.ts'
+import { dimensionless, withinReach } from '../quantity/dimension.ts'
 import { dimensionWords } from '../quantity/dimension-names.ts'
-import { rational, rationalText } from '../quantity/rational.ts'
-import type { Dimension, Rational, System } from '../quantity/types.ts'
+import type { Dimension, System } from '../quantity/types.ts'
 import {
-  argumentOf,
   begun,
   differenceHelp,
   divideHelp,
@@ -12,10 +10,12 @@ import {
   type ValueKind as Value,
   zeroHelp,
 } from './kind-words.ts'
-import { literalExponent, thirdNear } from './literal-exponent.ts'
-import { type ScaleReading, scaleReading } from './scale-reading.ts'
+import { arithmeticKind } from './prove-arithmetic.ts'
+import { callKind } from './prove-call.ts'
+import { type Prover, plain } from './prover.ts'
 import type { Fault, Formula, Kind, Node, Proof, Span } from './types.ts'
 
+/** The kind of a name; undefined for one that nothing has. */
 export type KindOf = (name: string) => Kind | undefined
 
 /**
@@ -29,10 +29,10 @@ export function prove(formula: Formula, kindOf: KindOf, { system }: { readonly s
   return result && proving.faults.length === 0 ? { ok: true, result } : { ok: false, faults: proving.faults }
 }
 
-class Proving {
+class Proving implements Prover {
   readonly faults: Fault[] = []
   private readonly kindOf: KindOf
-  private readonly system: System
+  readonly system: System
 
   constructor(kindOf: KindOf, system: System) {
     this.kindOf = kindOf
@@ -53,7 +53,7 @@ class Proving {
       case 'negative':
         return this.difference(node.of, this.value(node.of))
       case 'arithmetic':
-        return this.arithmetic(node)
+        return arithmeticKind(this, node)
       case 'comparison':
         return this.comparison(node)
       case 'logic':
@@ -61,7 +61,7 @@ class Proving {
       case 'not':
         return this.truths([node.of])
       case 'call':
-        return this.call(node)
+        return callKind(this, node)
     }
   }
 
@@ -80,7 +80,7 @@ class Proving {
       this.fault(span, `The result is a temperature difference, which \`${to.text}\` cannot show`, 'Write `to K`')
   }
 
-  private fault(span: Span, says: string, help?: string): undefined {
+  fault(span: Span, says: string, help?: string): undefined {
     return this.add({ rule: 'dimension-mismatch', span, says, ...(help !== undefined && { help }) })
   }
 
@@ -95,12 +95,11 @@ class Proving {
     return undefined
   }
 
-  private words(kind: Kind): string {
+  words(kind: Kind): string {
     return kindWords(kind, this.system)
   }
 
-  /** The kind of a node where one value must stand. */
-  private value(node: Node): Value | undefined {
+  value(node: Node): Value | undefined {
     const kind = this.of(node)
     if (!kind || kind.kind === 'value') return kind
     const help = {
@@ -111,8 +110,7 @@ class Proving {
     return this.fault(node.span, `${begun(this.words(kind))} stands where one value is expected`, help)
   }
 
-  /** A value that is no temperature on a scale. */
-  private difference(node: Node, kind: Value | undefined): Value | undefined {
+  difference(node: Node, kind: Value | undefined): Value | undefined {
     if (!kind?.point) return kind
     return this.fault(
       node.span,
@@ -121,91 +119,25 @@ class Proving {
     )
   }
 
-  private plainNumber(node: Node, of: string): Value | undefined {
+  plainNumber(node: Node, of: string): Value | undefined {
     const kind = this.difference(node, this.value(node))
     if (!kind || kind.dimension === dimensionless) return kind
     const help = divideHelp(kind, this.system)
     return this.fault(node.span, `${of} must be a plain number, not ${this.words(kind)}`, help)
   }
 
-  private arithmetic(node: Extract<Node, { kind: 'arithmetic' }>): Value | undefined {
-    if (node.op === '^') return this.raised(node)
-    const reading = scaleReading(node)
-    if (reading) return this.reading(reading)
-    const left = this.value(node.left)
-    const right = this.value(node.right)
-    if (node.op === '+' || node.op === '-') return left && right && this.sum(node, { left, right })
-    const a = this.difference(node.left, left)
-    const b = this.difference(node.right, right)
-    if (!a || !b) return undefined
-    const dimension = node.op === '*' ? times(a.dimension, b.dimension) : over(a.dimension, b.dimension)
-    return this.reached(dimension, node.at)
-  }
-
-  /** Of a name or a typed temperature only, so that its number can be printed. */
-  private reading({ of, unit }: ScaleReading): Value | undefined {
-    const kind = this.value(of)
-    const isAlone = of.kind === 'name' || of.kind === 'quantity'
-    if (!kind || (kind.point && isAlone)) return kind && plain
-    return this.fault(
-      of.span,
-      `Only a temperature on a scale is read in \`${unit.text}\`, by its name`,
-      kind.point ? 'Give the temperature a name of its own' : 'Divide a difference by `K`',
-    )
-  }
-
-  private reached(dimension: Dimension, span: Span): Value | undefined {
+  reached(dimension: Dimension, span: Span): Value | undefined {
     if (withinReach(dimension)) return { kind: 'value', dimension }
     const says = 'The exponent of a unit passes 64, or its fraction is too fine'
     return this.add({ rule: 'formula-limit', span, says })
   }
 
-  private sum(
-    node: Extract<Node, { kind: 'arithmetic' }>,
-    { left, right }: { left: Value; right: Value },
-  ): Value | undefined {
-    if (left.dimension !== right.dimension) return this.unlike(node, [left, right])
-    const subtracting = node.op === '-'
-    if (!left.point && !right.point) return left
-    if (left.point && right.point && subtracting) return { kind: 'value', dimension: left.dimension }
-    if (left.point && right.point)
-      return this.fault(node.at, 'Two temperatures on a scale cannot be added', differenceHelp)
-    if (right.point && subtracting)
-      return this.fault(node.at, 'A temperature on a scale cannot be taken away from a difference', differenceHelp)
-    return { kind: 'value', dimension: left.dimension, point: true }
-  }
-
-  private unlike(
+  unlike(
     node: Extract<Node, { kind: 'arithmetic' | 'comparison' }>,
     [left, right]: readonly [Value, Value],
   ): undefined {
     const says = `\`${node.op}\` needs two alike, got ${this.words(left)} and ${this.words(right)}`
     return this.fault(node.at, says, zeroHelp([node.left, node.right], [left, right], this.system))
-  }
-
-  private raised(node: Extract<Node, { kind: 'arithmetic' }>): Value | undefined {
-    const base = this.difference(node.left, this.value(node.left))
-    const exponent = this.plainNumber(node.right, 'The exponent')
-    if (!base || !exponent) return undefined
-    if (base.dimension === dimensionless) return plain
-    const by = literalExponent(node.right)
-    if (by) return this.rootable(base, { by, span: node.right.span })
-    return this.fault(
-      node.right.span,
-      `The exponent of ${this.words(base)} must be written in numbers, as \`2\` or \`(2/3)\``,
-      'Divide the base by its unit where the exponent is calculated',
-    )
-  }
-
-  private rootable(base: Value, { by, span }: { by: Rational; span: Span }): Value | undefined {
-    const third = thirdNear(by)
-    if (!third) return this.reached(power(base.dimension, by), span)
-    const help = rationalText(third) === '1/3' ? 'Write `(1/3)` or `cbrt(...)`' : `Write \`(${rationalText(third)})\``
-    return this.fault(
-      span,
-      `The exponent of ${this.words(base)} is a decimal that is nearly ${rationalText(third)}`,
-      help,
-    )
   }
 
   private comparison(node: Extract<Node, { kind: 'comparison' }>): Kind | undefined {
@@ -231,84 +163,4 @@ class Proving {
       'Write a comparison, as in `a < b`',
     )
   }
-
-  private call(node: Extract<Node, { kind: 'call' }>): Value | undefined {
-    const [first, second] = node.args
-    if (!first) return undefined
-    switch (node.fn) {
-      case 'sqrt':
-        return this.root(first, 2)
-      case 'cbrt':
-        return this.root(first, 3)
-      case 'abs':
-        return this.difference(first, this.value(first))
-      case 'min':
-      case 'max':
-        return this.alike(
-          node,
-          node.args.map(arg => this.member(arg)),
-        )
-      case 'atan2':
-        return (
-          this.alike(
-            node,
-            node.args.map(arg => this.difference(arg, this.value(arg))),
-          ) && plain
-        )
-      case 'sum':
-        return this.listed(first)
-      case 'interpolate':
-        return second && this.interpolated([first, second])
-      default:
-        return this.plainNumber(first, argumentOf(node.fn)) && plain
-    }
-  }
-
-  private root(node: Node, degree: number): Value | undefined {
-    const kind = this.difference(node, this.value(node))
-    return kind && this.reached(power(kind.dimension, rational(1, degree)), node.span)
-  }
-
-  /** An argument of min and max: a value, or a list whose every value counts. */
-  private member(node: Node): Value | undefined {
-    const kind = node.kind === 'name' ? this.of(node) : this.value(node)
-    if (kind?.kind === 'list') return { ...kind, kind: 'value' }
-    return kind?.kind === 'value' || !kind ? kind : this.value(node)
-  }
-
-  private alike(node: Extract<Node, { kind: 'call' }>, kinds: readonly (Value | undefined)[]): Value | undefined {
-    const first = kinds.find(kind => kind !== undefined)
-    if (!first) return undefined
-    const other = kinds.findIndex(kind => kind && (kind.dimension !== first.dimension || !kind.point !== !first.point))
-    const arg = node.args[other]
-    const kind = kinds[other]
-    if (!arg || !kind) return kinds.every(each => each) ? first : undefined
-    if (kind.dimension === first.dimension) return this.fault(arg.span, mixedPoints(`\`${node.fn}\``), differenceHelp)
-    const says = `\`${node.fn}\` needs all alike, got ${this.words(first)} and ${this.words(kind)}`
-    return this.fault(
-      arg.span,
-      says,
-      zeroHelp([node.args[kinds.indexOf(first)] ?? arg, arg], [first, kind], this.system),
-    )
-  }
-
-  private listed(node: Node): Value | undefined {
-    const kind = this.of(node)
-    if (kind?.kind === 'list') return this.difference(node, { ...kind, kind: 'value' })
-    return kind && this.fault(node.span, '`sum` takes a list, and this is none')
-  }
-
-  private interpolated([table, at]: readonly [Node, Node]): Value | undefined {
-    const kind = this.of(table)
-    const x = this.value(at)
-    if (!kind || !x) return undefined
-    if (kind.kind !== 'table') return this.fault(table.span, '`interpolate` takes a table first, and this is none')
-    if (x.dimension !== kind.from)
-      return this.fault(at.span, `The table goes by ${dimensionWords(kind.from, this.system)}, not by ${this.words(x)}`)
-    if ((x.point ?? false) !== (kind.fromPoint ?? false))
-      return this.fault(at.span, mixedPoints('The table'), differenceHelp)
-    return { kind: 'value', dimension: kind.to, ...(kind.toPoint && { point: true }) }
-  }
 }
-
-const plain: Value = { kind: 'value', dimension: dimensionless }

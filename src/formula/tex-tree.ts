@@ -1,6 +1,7 @@
 import { unitTex } from '../quantity/unit.ts'
 import { atLeast, atom, behind, bracketed, joined, type Piece, strengths } from './piece.ts'
-import type { Comparison, FunctionName, Node } from './types.ts'
+import { callPiece, type TexPrinter, widest } from './tex-call.ts'
+import type { Comparison, Node } from './types.ts'
 
 /** What the leaves of a tree are printed as. */
 export interface Leaves {
@@ -16,16 +17,13 @@ export interface Leaves {
   readonly dot: string
 }
 
-/** Widest fraction and root, in letters; a wider one is printed on the line, where it can break. */
-const widest = 40
-
 /** TeX of a tree over its leaves. Brackets are made anew from what is printed. */
 export function texTree(node: Node, leaves: Leaves): Piece {
   return new Printer(leaves).of(node)
 }
 
-class Printer {
-  private readonly leaves: Leaves
+class Printer implements TexPrinter {
+  readonly leaves: Leaves
   /** Above 0 inside an exponent, where fractions stand on the line. */
   private raisedBy = 0
 
@@ -56,7 +54,7 @@ class Printer {
       case 'not':
         return joined(['\\text{not }', bracketed(this.of(node.of))], strengths.not)
       case 'call':
-        return this.call(node)
+        return callPiece(this, node)
     }
   }
 
@@ -126,7 +124,7 @@ class Printer {
     return { tex: `${held.tex}^{${exponent.tex}}`, strength: strengths.power, width, stack: held.stack }
   }
 
-  private exponent(node: Node): Piece {
+  exponent(node: Node): Piece {
     this.raisedBy++
     const piece = this.of(node)
     this.raisedBy--
@@ -156,79 +154,7 @@ class Printer {
     }) as [Piece, Piece]
     return joined([sides[0], `\\;\\text{ ${node.op} }\\;\\allowbreak `, sides[1]], strengths.logic)
   }
-
-  private call(node: Extract<Node, { kind: 'call' }>): Piece {
-    const [first] = node.args
-    if (!first) return atom('', 0)
-    switch (node.fn) {
-      case 'sqrt':
-        return this.root(first, { index: '', exponent: '1/2' })
-      case 'cbrt':
-        return this.root(first, { index: '[3]', exponent: '1/3' })
-      case 'exp':
-        return this.exponential(first)
-      case 'sum':
-        return first.kind === 'name' ? this.leaves.list(first.name) : this.of(first)
-      case 'min':
-      case 'max':
-        return this.applied(
-          `\\${node.fn}`,
-          node.args.flatMap(arg => this.members(arg)),
-        )
-      case 'interpolate':
-        return this.applied(
-          words.interpolate ?? '',
-          node.args.map(arg => this.of(arg)),
-        )
-      case 'abs':
-      case 'floor':
-      case 'ceil':
-        return this.fenced(node.fn, this.of(first))
-      default:
-        return this.applied(
-          words[node.fn] ?? '',
-          node.args.map(arg => this.of(arg)),
-        )
-    }
-  }
-
-  private members(node: Node): readonly Piece[] {
-    return node.kind === 'name' ? this.leaves.members(node.name) : [this.of(node)]
-  }
-
-  private root(node: Node, { index, exponent }: { index: string; exponent: string }): Piece {
-    const inner = this.of(node)
-    if (inner.unity) return inner
-    const stack = inner.stack + 0.5
-    if (inner.width <= widest)
-      return { ...atom(`\\sqrt${index}{${inner.tex}}`, inner.width + 2), strength: strengths.call, stack }
-    const held = bracketed(inner)
-    return { tex: `${held.tex}^{${exponent}}`, strength: strengths.power, width: held.width + 2, stack }
-  }
-
-  private exponential(node: Node): Piece {
-    const exponent = this.exponent(node)
-    const tex = `e^{${exponent.tex}}`
-    if (exponent.width <= 24) return { tex, strength: strengths.power, width: 1 + exponent.width * 0.7, stack: 0 }
-    return this.applied('\\exp', [this.of(node)])
-  }
-
-  private applied(name: string, args: readonly Piece[]): Piece {
-    const inside = joined(
-      args.flatMap((arg, i) => (i ? [',\\ \\allowbreak ', arg] : [arg])),
-      strengths.logic,
-    )
-    return { ...joined([`${name}`, bracketed(inside)], strengths.call) }
-  }
-
-  private fenced(fn: 'abs' | 'floor' | 'ceil', inner: Piece): Piece {
-    const [open, close] = fences[fn]
-    const [left, right] = inner.width <= 30 ? ['\\left', '\\right'] : ['\\bigl', '\\bigr']
-    return { ...atom(`${left}${open} ${inner.tex} ${right}${close}`, inner.width + 2), stack: inner.stack }
-  }
 }
-
-const fences = { abs: ['|', '|'], floor: ['\\lfloor', '\\rfloor'], ceil: ['\\lceil', '\\rceil'] } as const
 
 const relations: Readonly<Record<Comparison, string>> = {
   '<': '<',
@@ -237,20 +163,6 @@ const relations: Readonly<Record<Comparison, string>> = {
   '>=': '\\ge',
   '==': '=',
   '!=': '\\ne',
-}
-
-const words: Readonly<Partial<Record<FunctionName, string>>> = {
-  log: '\\ln',
-  log10: '\\log_{10}',
-  sin: '\\sin',
-  cos: '\\cos',
-  tan: '\\tan',
-  asin: '\\arcsin',
-  acos: '\\arccos',
-  atan: '\\arctan',
-  atan2: '\\operatorname{atan2}',
-  round: '\\operatorname{round}',
-  interpolate: '\\operatorname{interpolate}',
 }
 
 /** A unit that stands by itself. */
