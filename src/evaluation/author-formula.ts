@@ -2,7 +2,8 @@ import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import type { Compiled, Fault, Formula, Kind } from '../formula/types.ts'
 import type { Written } from '../notebook/types.ts'
 import type { Reading } from './definition.ts'
-import { breakKey, compileIn, type Draft, type Find, faultAt, operandsOf, proveIn, stopKey } from './draft.ts'
+import { breakKey, type Draft, faultAt, stopKey } from './draft.ts'
+import { compileIn, type Find, operandsOf, proveIn } from './operands.ts'
 import type { Entity, Named, Operands } from './plan-types.ts'
 
 /** An author's formula that is sound: read, every name known, every dimension proved. */

@@ -1,6 +1,6 @@
 import { compileNode } from '../formula/compile.ts'
 import type { Formula, Node, Seat } from '../formula/types.ts'
-import { seatOf } from './draft.ts'
+import { seatOf } from './operands.ts'
 import type { Operands, Points, Typed } from './plan-types.ts'
 
 type Call = Extract<Node, { kind: 'call' }>

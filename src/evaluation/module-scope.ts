@@ -1,20 +1,13 @@
 import type { Place } from '../diagnostic/diagnostic.ts'
 import type { Condition, Module, Step, UnitChoice } from '../modules/module.ts'
 import type { Dimension, Unit } from '../quantity/types.ts'
-import {
-  compileIn,
-  type Draft,
-  entitiesOf,
-  type Find,
-  newSlot,
-  operandsOf,
-  ownFormula,
-  proveIn,
-  pushTruth,
-  resultUnit,
-} from './draft.ts'
+import { type Draft, newSlot } from './draft.ts'
+import { pushTruth } from './draft-ops.ts'
+import { compileIn, entitiesOf, type Find, operandsOf, proveIn } from './operands.ts'
+import { ownFormula } from './own-text.ts'
 import { symbolOf } from './plan-input.ts'
 import type { Entity, Judged, Operands, PlannedLine, Row } from './plan-types.ts'
+import { resultUnit } from './result-unit.ts'
 
 /** Names of a module's block, or of one row of it. */
 export interface Scope {

@@ -4,9 +4,11 @@ import type { FunctionName, Node } from '../formula/types.ts'
 import type { CheckAspect } from '../modules/module.ts'
 import type { Citation } from '../modules/sources.ts'
 import type { Unit } from '../quantity/types.ts'
-import { type Draft, type Find, proveIn, resultUnit, seatOf } from './draft.ts'
+import type { Draft } from './draft.ts'
 import { addLine, findFor, type Stage, truthOf } from './module-scope.ts'
+import { type Find, proveIn, seatOf } from './operands.ts'
 import type { Operands, PlannedCheck } from './plan-types.ts'
+import { resultUnit } from './result-unit.ts'
 
 /** Plans a check of a module. */
 export function planCheck(

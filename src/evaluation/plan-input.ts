@@ -7,9 +7,12 @@ import type { Dimension, Unit } from '../quantity/types.ts'
 import { unitOf } from '../quantity/unit.ts'
 import { lookUp, type Sound, sameAs, soundFormula } from './author-formula.ts'
 import { type Definition, type FieldValue, isReference } from './definition.ts'
-import { breakKey, type Draft, newSlot, ownDimension, pushValue, resultUnit, stopKey } from './draft.ts'
+import { breakKey, type Draft, newSlot, stopKey } from './draft.ts'
+import { pushValue } from './draft-ops.ts'
 import { type Literal, literalOf } from './literal.ts'
+import { ownDimension } from './own-text.ts'
 import type { Entity, Named, PlannedFormula, PlannedInput, Row } from './plan-types.ts'
+import { resultUnit } from './result-unit.ts'
 
 type InputDefinition = Extract<Definition, { kind: 'input' }>
 

@@ -1,7 +1,8 @@
 import type { Method, Solved } from '../modules/method.ts'
 import type { SolveStep } from '../modules/module.ts'
-import { ownDimension, pushOp } from './draft.ts'
+import { pushOp } from './draft-ops.ts'
 import { addLine, declare, findIn, moduleFault, type Stage, soundStep, wordIn } from './module-scope.ts'
+import { ownDimension } from './own-text.ts'
 import type { Entity, PlannedSolve } from './plan-types.ts'
 import { settled } from './settled.ts'
 

@@ -2,10 +2,12 @@ import { kindWords } from '../formula/kind-words.ts'
 import type { Statement } from '../notebook/types.ts'
 import { sameAs, soundFormula } from './author-formula.ts'
 import type { Definition } from './definition.ts'
-import { breakKey, type Draft, newSlot, pushTruth, pushValue, resultUnit } from './draft.ts'
+import { breakKey, type Draft, newSlot } from './draft.ts'
+import { pushTruth, pushValue } from './draft-ops.ts'
 import { type Literal, readLiteral } from './literal.ts'
 import { sidesOf } from './plan-check.ts'
 import type { Entity, PlannedLine, Points } from './plan-types.ts'
+import { resultUnit } from './result-unit.ts'
 
 type StatementDefinition = Extract<Definition, { kind: 'statement' }>
 

@@ -10,7 +10,8 @@ import type {
   TakeStep,
   WhenStep,
 } from '../modules/module.ts'
-import { newSlot, pushOp, pushValue } from './draft.ts'
+import { newSlot } from './draft.ts'
+import { pushOp, pushValue } from './draft-ops.ts'
 import {
   addLine,
   declare,

@@ -1,4 +1,4 @@
-import { entitiesOf } from './draft.ts'
+import { entitiesOf } from './operands.ts'
 import type { Entity, PlannedLine, Points } from './plan-types.ts'
 
 /** The entities a line uses directly. */
