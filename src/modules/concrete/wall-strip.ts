@@ -2,9 +2,11 @@ import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
 import { choice, choiceLimit, label, length, limit, list, pressure, quantity, ratio, unitWeight } from '../words.ts'
 import { wallStripCases } from './wall-strip-cases.ts'
+import { endSteps } from './wall-strip-ends.ts'
+import { loadSteps } from './wall-strip-loads.ts'
 import { wallStripSecond } from './wall-strip-second.ts'
 import { wallStripSketch } from './wall-strip-sketch.ts'
-import { endSteps, loadSteps, spanSteps, thrustSteps } from './wall-strip-steps.ts'
+import { spanSteps, thrustSteps } from './wall-strip-steps.ts'
 
 const depth = { SI: 'm', US: 'ft' }
 
