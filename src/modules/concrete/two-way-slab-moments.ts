@@ -89,7 +89,7 @@ const cornerSteel: readonly Step[] = [
   }),
   when(withCorners(1), {
     yes: [
-      step('c_one', '1/2 * 3/4', {
+      step('c_one', '(1/2) * (3/4)', {
         says: 'corner steel where only one edge is discontinuous, each layer',
         source: cite('is-456', 'Annex D, D-1.9'),
       }),

@@ -33,6 +33,18 @@ describe('durability by IS 456', () => {
     }
   })
 
+  // IS 456:2000, Tables 5 and 16 (memory); the other rows are published cases of the module.
+  it.each([
+    ['mild', 20, 20, 300, 0.55],
+    ['extreme', 75, 40, 360, 0.4],
+  ])('durability-is-456: %s exposure', (exposure, cover, grade, cement, water) => {
+    const ran = run({ exposure, largest_bar: '12 mm' })
+    expect(ran.si('c_need')).toBeCloseTo(cover / 1000, 9)
+    expect(ran.si('f_least')).toBeCloseTo(grade * 1e6, 3)
+    expect(ran.si('C_least')).toBeCloseTo(cement, 9)
+    expect(ran.si('r_most')).toBeCloseTo(water, 9)
+  })
+
   it('durability-is-456: the cover is never less than the bar, and 50 mm at a footing', () => {
     expect(run({ exposure: 'mild', largest_bar: '20 mm' }).si('c_need')).toBeCloseTo(0.02, 12)
     expect(run({ exposure: 'mild', largest_bar: '32 mm' }).si('c_need')).toBeCloseTo(0.032, 12)
