@@ -20,6 +20,7 @@ import { oneWayShearIs456 } from './one-way-shear-is-456.ts'
 import { oneWaySlab } from './one-way-slab.ts'
 import { oneWaySlabAci318 } from './one-way-slab-aci-318.ts'
 import { oneWaySlabIs456 } from './one-way-slab-is-456.ts'
+import { punchingShearEn1992 } from './punching-shear-en-1992.ts'
 import { quantities } from './quantities.ts'
 import { raftReaction } from './raft-reaction.ts'
 import { roofLoad } from './roof-load.ts'
@@ -57,6 +58,7 @@ export const concreteModules: readonly Module[] = [
   crackWidthEn1992,
   oneWayShearAci318,
   oneWayShearEn1992,
+  punchingShearEn1992,
   spanDepthIs456,
   spanDepthEn1992,
   spanDepthAci318,

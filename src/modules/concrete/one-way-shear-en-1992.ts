@@ -3,6 +3,7 @@ import { cite } from '../sources.ts'
 import { check, limit, step } from '../words.ts'
 import { concreteFactors, cylinderStrength } from './en1992-concrete.ts'
 import { shearCautions, shearInputs } from './shear-inputs.ts'
+import { crackedFactor, designStrength, stressesCarried } from './shear-stress-en-1992.ts'
 
 const stress = { SI: 'MPa', US: 'psi' }
 const clause = (at: string) => cite('en-1992-1-1', at)
@@ -35,28 +36,8 @@ export const oneWayShearEn1992 = defineModule({
     ...concreteFactors,
   },
   steps: [
-    step('f_cd', 'alpha_cc * f_ck / gamma_c', {
-      says: 'design strength of the concrete',
-      unit: stress,
-      source: clause('3.15'),
-    }),
-    step('k_d', 'min(1 + sqrt(200 mm / effective_depth), 2)', {
-      says: 'factor for the size of the member',
-      symbol: 'k',
-      source: clause('6.2.2(1)'),
-    }),
-    step('rho_c', 'min(steel_ratio, 0.02)', { says: 'steel that counts', source: clause('6.2.2(1)') }),
-    step('v_steel', '0.18 / gamma_c * k_d * cbrt(100 * rho_c * f_ck / (1 MPa)) * (1 MPa)', {
-      says: 'shear stress by the steel in tension',
-      symbol: 'v_rho',
-      unit: stress,
-      source: clause('6.2a'),
-    }),
-    step('v_min', '0.035 * sqrt(k_d^3 * f_ck / (1 MPa)) * (1 MPa)', {
-      says: 'least shear stress',
-      unit: stress,
-      source: clause('6.3N'),
-    }),
+    designStrength,
+    ...stressesCarried({ depth: 'effective_depth', ratio: 'steel_ratio', at: '6.2.2(1)', equation: '6.2a' }),
     step('sigma_cp', 'min(thrust / thickness, 0.2 * f_cd)', {
       says: 'stress of the thrust that counts',
       unit: stress,
@@ -76,11 +57,7 @@ export const oneWayShearEn1992 = defineModule({
       says: 'the section needs no shear steel',
       source: clause('6.2.1(3)'),
     }),
-    step('nu', '0.6 * (1 - f_ck / (250 MPa))', {
-      says: 'factor for cracked concrete',
-      symbol: 'nu_c',
-      source: clause('6.6N'),
-    }),
+    crackedFactor,
     check('crushing', 'abs(shear) <= 0.5 * effective_depth * nu * f_cd', {
       says: 'the concrete does not crush beside a support',
       source: clause('6.2.2(6)'),
