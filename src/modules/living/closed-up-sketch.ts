@@ -64,7 +64,7 @@ export function drawClosedUp(view: SketchView): Drawing {
       line(co2, { weight: 'thick' }),
       line(oxygen, { weight: 'thick' }),
       upright(wanted),
-      { kind: 'label', at: [0, 100 * view.number('co2_limit') + 1.4], label: view.label('co2_limit'), anchor: 'start' },
+      { kind: 'label', at: [0, 100 * view.number('co2_limit') + 2.2], label: view.label('co2_limit'), anchor: 'start' },
       {
         kind: 'label',
         at: [0, 100 * view.number('oxygen_limit') - 1.4],

@@ -32,7 +32,13 @@ export const ventSeparation = defineModule({
   inputs: ventSeparationInputs,
   steps: [
     each('sources', distances),
-    take('L_x', { list: 'sources', of: 'L_s', from: 'first', says: 'distance of the exhaust', unit: lengths }),
+    take('L_x', {
+      list: 'sources',
+      of: 'L_s',
+      from: 'first',
+      says: 'distance of the exhaust, the first of the list',
+      unit: lengths,
+    }),
     look('k_d', dilutionFactor, { row: 'dilution_class', says: 'dilution wanted' }),
     step('L_dil', 'max((0.04 m) * sqrt(exhaust_flow / (L/s)) * (sqrt(k_d) - exhaust_speed / (2 m/s)), 0 m)', {
       says: 'distance at which the exhaust is thinned so far',

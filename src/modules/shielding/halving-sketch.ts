@@ -41,7 +41,7 @@ function leftBehind(slice: Slice, about: { floor: number; width: number; next: n
   const { floor, width, next } = about
   const before = next < words * width && slice.to > words * width && slice.to < width
   const at: Point = before
-    ? [slice.to - gap * width, slice.bottom + 0.06 * floor]
+    ? [slice.to - gap * width, slice.bottom + 0.12 * floor]
     : [slice.to + gap * width, slice.bottom]
   return { kind: 'label', at, label: slice.view.label('T_after'), anchor: before ? 'end' : 'start' }
 }

@@ -60,8 +60,8 @@ const albedos: readonly Step[] = [
   when(
     { given: 'albedo' },
     {
-      yes: [step('alpha_1', 'albedo', { says: 'albedo at the first bend, as given' })],
-      no: [albedoAt('alpha_1', 'energy', { says: 'albedo at the first bend' })],
+      yes: [step('alpha_1', 'albedo', { says: 'albedo at the first bend, as given', symbol: 'alpha_f' })],
+      no: [albedoAt('alpha_1', 'energy', { says: 'albedo at the first bend', symbol: 'alpha_f' })],
     },
   ),
   step('E_later', '0.25 MeV', {
@@ -70,7 +70,7 @@ const albedos: readonly Step[] = [
     unit: { SI: 'MeV', US: 'MeV' },
     source: cite('albedo-concrete'),
   }),
-  albedoAt('alpha_2', 'E_later', { says: 'albedo at further bends' }),
+  albedoAt('alpha_2', 'E_later', { says: 'albedo at further bends', symbol: 'alpha_s' }),
 ]
 
 const doors: readonly Step[] = [
