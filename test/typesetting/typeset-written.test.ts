@@ -1,7 +1,7 @@
 import { toHtml } from 'hast-util-to-html'
 import { h } from 'hastscript'
 import { describe, expect, it } from 'vitest'
-import { plainProse, prose } from '../../src/typesetting/prose.ts'
+import { plainProse, prose, sentenceCase } from '../../src/typesetting/prose.ts'
 import { type Setting, settingIn, settingOf } from '../../src/typesetting/setting.ts'
 import { typesetWritten } from '../../src/typesetting/typeset-written.ts'
 import { runText } from '../evaluation/run-text.ts'
@@ -56,5 +56,12 @@ describe('a sentence', () => {
   it('keeps other words in backticks as they are typed, and has none where nothing can be set', () => {
     expect(html('give `chosen factor`')).toBe('<p>give <code>chosen factor</code></p>')
     expect(plainProse('use `w_u` here')).toBe('use w_u here')
+  })
+
+  it('begins with a capital, an article too, and leaves a symbol as it is', () => {
+    expect(sentenceCase('stay without end')).toBe('Stay without end')
+    expect(sentenceCase('a stay without end')).toBe('A stay without end')
+    for (const text of ['b of the leaf', 'f_c at 28 days', 'a', 'a > b', 'β of the table'])
+      expect(sentenceCase(text)).toBe(text)
   })
 })

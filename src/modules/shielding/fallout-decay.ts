@@ -149,7 +149,7 @@ export const falloutDecay = defineModule({
   sketch: drawFalloutDecay,
   published: falloutDecayCases,
   example: {
-    rate: '1 Sv/hr',
+    rate: '100 mSv/hr',
     measured_at: '2 hr',
     enter_at: '2 hr',
     leave_at: '336 hr',
