@@ -42,14 +42,11 @@ export function coverCautions(workings: Workings, setting: Setting): ElementCont
   ]
 }
 
-/** Letters of what is not covered for which the cover has room. */
-const roomForOpen = 560
-
-/** For the cover: the limit states and services that nothing answers, by name; nothing where all are answered or left out. */
-export function coverOpen({ coverage }: Workings): Element[] {
+/** For the cover: the limit states and services that nothing answers, as many by name as so many letters hold; nothing where none is open. */
+export function coverOpen({ coverage }: Workings, letters: number): Element[] {
   const open = coverage.filter(isOpen)
   if (open.length === 0) return []
-  const fits = open.filter((_, index) => listed(open.slice(0, index + 1)).length <= roomForOpen)
+  const fits = open.filter((_, index) => listed(open.slice(0, index + 1)).length <= letters)
   const more = open.length - fits.length
   const rest = more > 0 ? `; and ${more} more` : ''
   return [h('p', [h('b', [h('a', { href: '#basis' }, 'Not covered')]), `: ${listed(fits)}${rest}.`])]

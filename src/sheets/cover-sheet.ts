@@ -59,12 +59,12 @@ function stateRow({ what, finding, to, attention }: StateLine): Element {
   ])
 }
 
-function cautions({ workings, notebook }: PackageModel, setting: Setting): Element {
+function cautions({ workings, notebook, paper }: PackageModel, setting: Setting): Element {
   const { figures } = notebook.title
   return h('div.cautions', [
     h('p.label', 'Cautions and what is left open'),
     ...coverCautions(workings, setting),
-    ...coverOpen(workings),
+    ...coverOpen(workings, paper === 'letter' ? 380 : 440),
     h('p.how', [
       'Results are shown to ',
       h('span.figures-shown', String(figures)),

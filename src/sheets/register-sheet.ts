@@ -7,7 +7,7 @@ import { anchorLinks } from '../typesetting/reference-html.ts'
 import type { Setting } from '../typesetting/setting.ts'
 import { shownText, valueCells } from '../typesetting/value-html.ts'
 import { grouped } from './grouped.ts'
-import { marginNote, marginsExplained } from './margin-note.ts'
+import { marginNote, marginsExplained, rangeText } from './margin-note.ts'
 import type { Margins } from './package-model.ts'
 import { part } from './part.ts'
 import { typedRegister } from './typed-values.ts'
@@ -70,8 +70,7 @@ function usersOf({ users: all }: AssumptionRow): ElementContent[] {
 
 function range({ range: of }: AssumptionRow): ElementContent[] {
   if (!of) return []
-  const text = `${shownText(of.from)} to ${shownText(of.to)}`
-  return [h('span', text), ...(of.inside ? [] : [h('b.outside', ' value lies outside')])]
+  return [h('span', rangeText(of.from, of.to)), ...(of.inside ? [] : [h('b.outside', ' value lies outside')])]
 }
 
 function measured({ measured: value, evidence }: AssumptionRow): ElementContent[] {

@@ -17,7 +17,15 @@ export function roundTowards(limit: number, value: number): string {
   const near = Math.abs(count - whole) < 1e-5
   const kept = (near ? whole : limit < value ? Math.ceil(count) : Math.floor(count)) * place
   if (kept === 0) return '0'
-  const digits = kept.toFixed(decimals)
+  const digits = Math.abs(kept) < 1e-4 ? scientific(kept, decimals) : kept.toFixed(decimals)
+  if (digits.includes('e')) return digits
   // Noughts at the end would only say that it was rounded.
   return near && decimals > 0 ? digits.replace(/\.?0+$/, '') : digits
+}
+
+/** The same digits as a power of ten, as small numbers are printed everywhere; noughts at the end left away. */
+function scientific(kept: number, decimals: number): string {
+  const exponent = Math.floor(Math.log10(Math.abs(kept)))
+  const [mantissa = '', power = ''] = kept.toExponential(Math.max(0, Math.min(decimals + exponent, 20))).split('e')
+  return `${mantissa.replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, '')}e${Number(power)}`
 }

@@ -17,6 +17,10 @@ describe('roundTowards', () => {
     [12345.67, 20000, '12350'],
     [0, 2, '0'],
     [1.5, 0, '1.5'],
+    [1.25e-5, 1e-5, '1.25e-5'],
+    [6e-5, 1.5e-5, '6e-5'],
+    [-6.54321e-6, 1.5e-5, '-6.54e-6'],
+    [9.87654e-5, 2e-4, '9.88e-5'],
   ])('%d seen from %d is %s', (limit, value, digits) => {
     expect(roundTowards(limit, value)).toBe(digits)
   })
