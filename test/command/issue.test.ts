@@ -234,4 +234,34 @@ describe('issue onto files that are there', () => {
       '600 regular file\n777 symbolic link\n',
     )
   })
+
+  it('puts no file in place of a pipe or a device', async () => {
+    const cwd = folderWith({ 'roof.md': sound })
+    execFileSync('mkfifo', ['roof.html'], { cwd })
+    const { status, stderr } = await undercroft(['issue', 'roof.md', '--html-only'], { cwd })
+    expect([status, stderr]).toEqual([
+      4,
+      expect.stringMatching(/^`roof\.html` cannot be written: it is a device or a pipe/),
+    ])
+    expect(readdirSync(cwd).sort()).toEqual(['roof.html', 'roof.md'])
+  })
+})
+
+describe('issue with characters that no font of the package has', () => {
+  it('names file, line and characters, of the notebook and of its checking record', async () => {
+    const cwd = folderWith({
+      'roof.md': sound.replace('# Roof', '# Roof Ж'),
+      'roof.checked.yaml': 'strip:\n  - { comment: M, by: 李 伟, on: 2026-03-04, says: Why? }\n',
+    })
+    const lines = async () => (await undercroft(['issue', 'roof.md'], { cwd })).stderr.split('\n')
+    expect((await lines()).slice(0, 2)).toEqual([
+      "No PDF was written: characters fell to fonts that are not the package's own: `OpenSans-Regular` for `Ж`, `OpenSans-Bold` for `Ж`",
+      `roof.md:${sound.split('\n').indexOf('# Roof') + 1}  \`Ж\``,
+    ])
+    writeFileSync(join(cwd, 'roof.md'), sound)
+    const [says, place, help] = await lines()
+    expect(says).toMatch(/^No PDF was written: \d+ characters are in none of the fonts, perhaps `李` `伟`$/)
+    expect(place).toBe('roof.checked.yaml:2  `李` `伟`')
+    expect(help).toMatch(/^Write these characters another way/)
+  })
 })

@@ -49,10 +49,11 @@ function checkFonts(uses: readonly FontUse[], allowed: readonly string[]): Print
   const says = strays.map(
     stray => `\`${stray.font}\`${stray.characters === '' ? '' : ` for ${quote(stray.characters)}`}`,
   )
-  return refused(
+  const failure = refused(
     `characters fell to fonts that are not the package's own: ${says.join(', ')}`,
     'Write these characters another way, or draw them; the package embeds only its own fonts',
   )
+  return { ...failure, characters: strays.map(({ characters }) => characters).join('') }
 }
 
 function matches(font: string, pattern: string): boolean {
@@ -66,10 +67,11 @@ function checkGlyphs(uses: readonly FontUse[], pageText: string): PrintFailure |
   const lost = [...new Set(pageText.normalize('NFKC'))].filter(
     character => !drawn.has(character) && !/\s/u.test(character),
   )
-  return refused(
+  const failure = refused(
     `${missing === 1 ? '1 character is' : `${missing} characters are`} in none of the fonts${lost.length === 0 ? '' : `, perhaps ${quote(lost.join(''))}`}`,
     'Write these characters another way, or draw them; they would print as empty boxes',
   )
+  return { ...failure, characters: lost.join('') }
 }
 
 function quote(characters: string): string {

@@ -7,6 +7,8 @@ export interface PrintFailure {
   readonly reason: PrintReason
   readonly says: string
   readonly help: string
+  /** The characters that no font of the package has, where that is why. */
+  readonly characters?: string
 }
 
 /** Returns a refusal. */
