@@ -1,5 +1,7 @@
-import { open, rm } from 'node:fs/promises'
+import { randomUUID } from 'node:crypto'
+import { link, readFile, rename, rm, writeFile } from 'node:fs/promises'
 import { exitStatus } from './exit-status.ts'
+import { holderText, isDead, readHolder, thisHolder } from './lock-holder.ts'
 import { codeOf, reasonOf } from './reason-of.ts'
 import { Stopped } from './stopped.ts'
 
@@ -7,18 +9,16 @@ const patience = { tries: 100, milliseconds: 50 }
 
 /**
  * Does work on a file that no other run does meanwhile: what two read and both write would lose what the first wrote. The sign of it is a
- * file with `.lock` at its end. Waits some seconds for another run, then refuses and says what is in the way.
+ * file with `.lock` at its end, which names the process. Waits some seconds for another run, then refuses and says what is in the way; the
+ * lock of a process that runs no more is taken away.
  */
 export async function holding<Result>(path: string, signal: AbortSignal, work: () => Promise<Result>): Promise<Result> {
   const lock = `${path}.lock`
-  for (let tries = 1; !(await isTaken(lock, path)); tries += 1) {
+  const own = holderText(await thisHolder())
+  for (let tries = 1; !(await isTaken(lock, path, own)); tries += 1) {
     signal.throwIfAborted()
-    if (tries >= patience.tries)
-      throw new Stopped(
-        exitStatus.written,
-        `\`${lock}\` is there: another run is writing \`${path}\``,
-        `Where none is running, delete \`${lock}\``,
-      )
+    if (await isBroken(lock)) continue
+    if (tries >= patience.tries) throw inTheWay(lock, path, await textOf(lock))
     await new Promise(soon => setTimeout(soon, patience.milliseconds))
   }
   try {
@@ -28,12 +28,49 @@ export async function holding<Result>(path: string, signal: AbortSignal, work: (
   }
 }
 
-async function isTaken(lock: string, path: string): Promise<boolean> {
+/** Makes the lock with its text in one step, so that nobody finds it empty; false where another has it. */
+async function isTaken(lock: string, path: string, own: string): Promise<boolean> {
+  const made = `${lock}.${randomUUID().slice(0, 8)}`
   try {
-    await (await open(lock, 'wx')).close()
+    await writeFile(made, own, { flag: 'wx' })
+    // A disk that knows no links is written to at once.
+    await link(made, lock).catch(async (thrown: unknown) => {
+      if (codeOf(thrown) === 'EEXIST') throw thrown
+      await writeFile(lock, own, { flag: 'wx' })
+    })
     return true
   } catch (thrown) {
     if (codeOf(thrown) === 'EEXIST') return false
     throw new Stopped(exitStatus.written, `\`${path}\` cannot be written: ${reasonOf(thrown)}`)
+  } finally {
+    await rm(made, { force: true })
   }
+}
+
+const textOf = (lock: string): Promise<string> => readFile(lock, 'utf8').catch(() => '')
+
+/** Takes away the lock of a process that runs no more. Of several runs that do so at once one gets it; a lock made meanwhile is put back. */
+async function isBroken(lock: string): Promise<boolean> {
+  const text = await textOf(lock)
+  const holder = readHolder(text)
+  if (!holder || !(await isDead(holder))) return false
+  const aside = `${lock}.${randomUUID().slice(0, 8)}`
+  try {
+    await rename(lock, aside)
+  } catch {
+    return false
+  }
+  if ((await textOf(aside)) !== text) await link(aside, lock).catch(() => undefined)
+  await rm(aside, { force: true })
+  return true
+}
+
+function inTheWay(lock: string, path: string, text: string): Stopped {
+  const holder = readHolder(text)
+  const who = holder ? `another run (process ${holder.process} on ${holder.place.split(' ')[0]})` : 'another run'
+  return new Stopped(
+    exitStatus.written,
+    `\`${lock}\` is there: ${who} is writing \`${path}\``,
+    `Where none is running, delete \`${lock}\``,
+  )
 }

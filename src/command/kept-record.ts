@@ -28,7 +28,10 @@ export async function readKept(file: string): Promise<KeptRecord> {
   const path = recordPath(file)
   const notebook = basename(file)
   if (!(await isThere(path))) return { path, notebook, there: false, record: new Map(), bytes: Buffer.alloc(0) }
-  return keptOf(path, { notebook, bytes: await readInput(path, { most: mostBytes, what: 'a checking record' }) })
+  return keptOf(path, {
+    notebook,
+    bytes: await readInput(path, { most: mostBytes, what: 'a checking record', plain: true }),
+  })
 }
 
 /** The record in these bytes. Refuses faults with their lines. */

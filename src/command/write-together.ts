@@ -57,6 +57,8 @@ async function placeOf(path: string, terms: WriteTerms): Promise<string> {
   const place = await realpath(path).catch(() => path)
   const there = await stat(place).catch(() => undefined)
   if (there?.isDirectory()) throw refused(path, 'a folder of that name is there', terms)
+  // A rename would put a file in its place: `/dev/null` would be a device no more.
+  if (there && !there.isFile()) throw refused(path, 'it is a device or a pipe, and no file', terms)
   // A rename would put aside even a file that may not be written.
   if (there) await refusing(path, terms, () => access(place, constants.W_OK))
   return place

@@ -1,9 +1,9 @@
 import { execFileSync } from 'node:child_process'
-import { chmodSync, mkdirSync } from 'node:fs'
+import { chmodSync, mkdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { folderWith, sound } from './notebooks.ts'
-import { plainUser, undercroft } from './run-undercroft.ts'
+import { plainUser, command as program, undercroft } from './run-undercroft.ts'
 
 const commands = [['check'], ['results'], ['issue', '--html-only']]
 
@@ -64,6 +64,20 @@ describe.each(commands)('%s', (...command) => {
     const { status, stderr } = await run('/dev/zero', folderWith())
     expect(status).toBe(1)
     expect(stderr).toContain('`/dev/zero` has more than 64 MB; the limit of a notebook is 2 MB')
+  })
+
+  it('refuses a pipe with a name, and reads one that a shell hands on', async () => {
+    const cwd = folderWith({ 'roof.md': sound })
+    execFileSync('mkfifo', ['pipe.md'], { cwd })
+    const { status, stderr } = await run('pipe.md', cwd)
+    expect([status, stderr]).toEqual([
+      2,
+      '`pipe.md` cannot be read: it is a named pipe, and a file is needed here\n`-` reads standard input\n',
+    ])
+    const out = command[0] === 'issue' ? ['--out', '.'] : []
+    const typed = [process.execPath, program, ...command, ...out]
+    execFileSync('bash', ['-c', '"$@" <(cat roof.md) > out.txt', 'bash', ...typed], { cwd, stdio: 'pipe' })
+    expect(readFileSync(join(cwd, 'out.txt'), 'utf8')).not.toBe('')
   })
 
   it('writes nothing into the folder of a notebook it refuses', async () => {

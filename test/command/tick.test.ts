@@ -1,7 +1,8 @@
-import { execFileSync } from 'node:child_process'
+import { execFileSync, spawnSync } from 'node:child_process'
 import { chmodSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { holderText, type LockHolder, thisHolder } from '../../src/command/lock-holder.ts'
 import { folderWith } from './notebooks.ts'
 import { plainUser, undercroft } from './run-undercroft.ts'
 
@@ -140,6 +141,48 @@ describe('tick', () => {
       '`a.checked.yaml.lock` is there: another run is writing `a.checked.yaml`\nWhere none is running, delete `a.checked.yaml.lock`\n',
     ])
     expect(readdirSync(cwd).sort()).toEqual(['a.checked.yaml.lock', 'a.md'])
+  })
+
+  describe('the lock of another run', () => {
+    const lockOf = (holder: LockHolder) => ({ 'a.md': notebook('2 m'), 'a.checked.yaml.lock': holderText(holder) })
+    /** A number that no process has any more. */
+    const ended = () => spawnSync(process.execPath, ['--version']).pid
+
+    it.each([
+      ['that was killed', async () => ({ ...(await thisHolder()), process: ended() })],
+      ['whose number another process has now', async () => ({ ...(await thisHolder()), started: 'before' })],
+    ])('%s is taken away', async (_, holder) => {
+      const cwd = folderWith(lockOf(await holder()))
+      const runs = await Promise.all(['A', 'B', 'C', 'D'].map(name => tick(cwd, 'thrust.u', ...by(name))))
+      expect(runs.map(({ status }) => status)).toEqual([0, 0, 0, 0])
+      const text = readFileSync(join(cwd, 'a.checked.yaml'), 'utf8')
+      expect([...text.matchAll(/by: (\w)/g)].map(([, name]) => name).sort()).toEqual(['A', 'B', 'C', 'D'])
+      expect(readdirSync(cwd).sort()).toEqual(['a.checked.yaml', 'a.md'])
+    })
+
+    it.each([
+      ['that runs', async () => thisHolder()],
+      ['on another machine', async () => ({ ...(await thisHolder()), process: ended(), place: 'elsewhere 1 2' })],
+    ])('%s is waited for, and named', { timeout: 20_000 }, async (_, holder) => {
+      const own = await holder()
+      const cwd = folderWith(lockOf(own))
+      const { status, stderr } = await tick(cwd, 'thrust', ...by('A. Lund'))
+      expect([status, stderr.split('\n')[0]]).toEqual([
+        4,
+        `\`a.checked.yaml.lock\` is there: another run (process ${own.process} on ${own.place.split(' ')[0]}) is writing \`a.checked.yaml\``,
+      ])
+      expect(readdirSync(cwd).sort()).toEqual(['a.checked.yaml.lock', 'a.md'])
+    })
+  })
+
+  it('waits for no record that is a pipe', async () => {
+    const cwd = folderWith({ 'a.md': notebook('2 m') })
+    execFileSync('mkfifo', ['a.checked.yaml'], { cwd })
+    for (const run of [tick(cwd), undercroft(['issue', 'a.md', '--html-only'], { cwd })])
+      expect(await run).toMatchObject({
+        status: 2,
+        stderr: '`a.checked.yaml` cannot be read: it is a named pipe, and a file is needed here\n',
+      })
   })
 
   it('writes over no record that is read-only', async context => {
