@@ -74,19 +74,26 @@ interface Revised extends Side {
   readonly short: string
 }
 
-/** The notebook as it was at a revision, or at the older end of a range. */
+/** The notebook as it was at a revision, or at the older end of a range: under its name, or under that of the file its name leads to now. */
 async function revised(revision: string, path: string): Promise<Revised> {
-  // Git keeps a link as a link: what it leads to is the notebook.
-  const whole = await realpath(resolve(path)).catch(() => resolve(path))
-  const file: FileAt = { folder: dirname(whole), name: basename(whole), shown: path }
-  if (!(await stat(file.folder).catch(() => undefined)))
-    throw called(`\`${printable(path)}\` cannot be read: there is no such file or folder`)
+  const typed = resolve(path)
+  const whole = await realpath(typed).catch(() => typed)
   try {
-    return await sideAt(file, revision)
+    return await revisedAt(typed, revision, path).catch((thrown: unknown) => {
+      if (whole === typed || !(thrown instanceof GitRefusal)) throw thrown
+      return revisedAt(whole, revision, path)
+    })
   } catch (thrown) {
     if (thrown instanceof GitRefusal) throw called(thrown.message, thrown.help)
     throw thrown
   }
+}
+
+async function revisedAt(whole: string, revision: string, shown: string): Promise<Revised> {
+  const file: FileAt = { folder: dirname(whole), name: basename(whole), shown }
+  if (!(await stat(file.folder).catch(() => undefined)))
+    throw called(`\`${printable(shown)}\` cannot be read: there is no such file or folder`)
+  return sideAt(file, revision)
 }
 
 async function sideAt(file: FileAt, revision: string): Promise<Revised> {

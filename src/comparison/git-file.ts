@@ -1,5 +1,6 @@
 import { printable } from '../diagnostic/printable.ts'
 import { GitRefusal, git } from './git.ts'
+import { blobAt } from './git-blob.ts'
 
 /** A file as the author names it, taken apart: git is asked from its folder. */
 export interface FileAt {
@@ -80,10 +81,11 @@ export async function forkOf(folder: string, { from, to }: Range): Promise<strin
  */
 export async function fileAt(file: FileAt, commit: string, until?: string): Promise<Revised> {
   const path = await pathOf(file)
-  const plain = await blob(file.folder, commit, path)
+  const { shown } = file
+  const plain = await blobAt(file.folder, commit, { path, shown })
   if (plain) return { bytes: plain, path, renamed: false }
   const was = await nameBefore(file.folder, path, { commit, until })
-  const bytes = was === undefined ? undefined : await blob(file.folder, commit, was)
+  const bytes = was === undefined ? undefined : await blobAt(file.folder, commit, { path: was, shown })
   if (!bytes || was === undefined)
     throw new GitRefusal(`\`${file.shown}\` does not exist at ${commit.slice(0, 10)}, under this name or another`)
   return { bytes, path: was, renamed: true }
@@ -93,11 +95,6 @@ export async function fileAt(file: FileAt, commit: string, until?: string): Prom
 async function pathOf({ folder, name }: FileAt): Promise<string> {
   const prefix = await git(folder, ['rev-parse', '--show-prefix'])
   return `${prefix.ok ? prefix.bytes.toString().replace(/\n$/, '') : ''}${name}`
-}
-
-async function blob(folder: string, commit: string, path: string): Promise<Uint8Array | undefined> {
-  const found = await git(folder, ['cat-file', 'blob', `${commit}:${path}`])
-  return found.ok ? found.bytes : undefined
 }
 
 /** The name a file had at a commit, as git recognises it by content. */

@@ -29,14 +29,16 @@ const surroundings = (): Record<string, string | undefined> => ({
   LC_ALL: 'C',
 })
 
-/** Runs git in a folder; refuses (throws) only where there is no git program or it gives more than can be read. */
-export async function git(folder: string, args: readonly string[]): Promise<Answer> {
+/** Runs git in a folder, with `input` to read; refuses (throws) only where there is no git program or it gives more than can be read. */
+export async function git(folder: string, args: readonly string[], input?: string): Promise<Answer> {
   try {
-    const { stdout } = await call('git', [...quiet, '-C', folder, ...args], {
+    const called = call('git', [...quiet, '-C', folder, ...args], {
       encoding: 'buffer',
       maxBuffer: most,
       env: surroundings(),
     })
+    called.child.stdin?.on('error', () => undefined).end(input ?? '')
+    const { stdout } = await called
     return { ok: true, bytes: stdout }
   } catch (thrown) {
     if (!(thrown instanceof Error)) throw thrown

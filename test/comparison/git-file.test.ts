@@ -1,3 +1,4 @@
+import { rmSync, symlinkSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { commitOf, fileAt, forkOf, rangeOf } from '../../src/comparison/git-file.ts'
@@ -44,6 +45,25 @@ describe('git-file: reading a revision', () => {
     expect([between.path, between.renamed]).toEqual(['old name.md', true])
   })
 
+  it('follows what was a link in that revision, inside that revision', async () => {
+    const { folder, write, commit } = repository()
+    write('real/n.md', 'then\n')
+    for (const [name, target] of [
+      ['a.md', 'real/n.md'],
+      ['again.md', 'a.md'],
+      ['folder', 'real'],
+    ] as const)
+      symlinkSync(target, join(folder, name))
+    commit('links')
+    const then = await commitOf(folder, 'HEAD')
+    rmSync(join(folder, 'a.md'))
+    write('a.md', 'now\n')
+    write('real/n.md', 'now\n')
+    commit('files')
+    for (const name of ['a.md', 'again.md', 'folder/n.md'])
+      expect(text((await fileAt(at(folder, name), then)).bytes)).toBe('then\n')
+  })
+
   it('runs nothing that the repository names: no external difference, no text conversion, no monitor', async () => {
     const { folder, write, git, commit } = repository()
     write('.gitattributes', '*.md diff=notebook\n')
@@ -65,6 +85,29 @@ describe('git-file: refusals', () => {
     commit('first')
     for (const revision of ['--output=x', '-h', '--exec-path'])
       await expect(commitOf(folder, revision)).rejects.toThrow(`A revision cannot begin with \`-\`: \`${revision}\``)
+  })
+
+  it('a link that leads out of the repository, to nothing, in a ring or through a file', async () => {
+    const { folder, write, commit } = repository()
+    write('real.md', 'text\n')
+    const links = {
+      'out.md': '../n.md',
+      'far.md': '/etc/passwd',
+      'none.md': 'gone.md',
+      'ring.md': 'ring.md',
+      'via.md': 'real.md/x',
+    }
+    for (const [name, target] of Object.entries(links)) symlinkSync(target, join(folder, name))
+    commit('links')
+    const then = await commitOf(folder, 'HEAD')
+    const of = (name: string) => fileAt(at(folder, name), then)
+    await expect(of('out.md')).rejects.toThrow(
+      /^`out\.md` was a link at \w{10}, and led out of the repository, to `\.\.\/n\.md`$/,
+    )
+    await expect(of('far.md')).rejects.toThrow(/and led out of the repository, to `\/etc\/passwd`$/)
+    await expect(of('none.md')).rejects.toThrow(/and led to nothing in that revision$/)
+    await expect(of('ring.md')).rejects.toThrow(/and led in a ring$/)
+    await expect(of('via.md')).rejects.toThrow(/and led through a file as if it were a folder$/)
   })
 
   it('no repository, no such revision, no such file then', async () => {
