@@ -1,5 +1,5 @@
 import type { Point } from '../modules/sketch.ts'
-import type { Spot } from './sketch-ink.ts'
+import type { Spot } from './sketch-wish.ts'
 
 /** A label that stands beside a mark: its place, and where a leader to it would begin. */
 export interface Beside {

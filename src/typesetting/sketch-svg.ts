@@ -3,9 +3,11 @@ import { s } from 'hastscript'
 import type { Drawing, Fill, Label, Point } from '../modules/sketch.ts'
 import { type Beside, type Columned, column, columnOf, isCrowded } from './sketch-columns.ts'
 import { type Box, bounds, crosses, drawable, frame, overlap, type Pads, type Sheet, union } from './sketch-frame.ts'
-import { drawer, type Ink, leaderInk, type Spot, type Wish } from './sketch-ink.ts'
+import { drawer } from './sketch-ink.ts'
 import { patterns } from './sketch-patterns.ts'
+import { leaderInk } from './sketch-strokes.ts'
 import { labelRuns, letterSize, runSpans, runsWidth } from './sketch-text.ts'
+import type { Ink, Spot, Wish } from './sketch-wish.ts'
 
 interface Lettered {
   readonly label: Label
