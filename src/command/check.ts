@@ -1,6 +1,6 @@
 import { diagnosticData } from '../diagnostic/diagnostic-data.ts'
 import { printable } from '../diagnostic/printable.ts'
-import { doubtsData } from '../evaluation/results-data.ts'
+import { doubtsData } from '../evaluation/line-data.ts'
 import { shownWords } from '../evaluation/shown-words.ts'
 import type { CheckLine, Workings } from '../evaluation/workings.ts'
 import { tallyChecks } from '../typesetting/tally-checks.ts'

@@ -1,13 +1,14 @@
 import type { Place } from '../diagnostic/diagnostic.ts'
 import type { Condition, Module, Step, UnitChoice } from '../modules/module.ts'
+import type { Citation } from '../modules/sources.ts'
 import type { Dimension, Unit } from '../quantity/types.ts'
 import { type Draft, newSlot } from './draft.ts'
 import { pushTruth } from './draft-ops.ts'
 import { compileIn, entitiesOf, type Find, operandsOf, proveIn } from './operands.ts'
 import { ownFormula } from './own-text.ts'
-import { symbolOf } from './plan-input.ts'
 import type { Entity, Judged, Operands, PlannedLine, Row } from './plan-types.ts'
 import { resultUnit } from './result-unit.ts'
+import { rowSymbol } from './row-symbol.ts'
 
 /** Names of a module's block, or of one row of it. */
 export interface Scope {
@@ -130,7 +131,7 @@ export function declare(stage: Stage, about: Declared): Entity {
     dimension,
     point,
     unit,
-    symbol: symbolOf(about.symbol ?? about.name, row),
+    symbol: rowSymbol(about.symbol ?? about.name, row),
     says: about.says,
     place: stage.place,
     ...(row ? { row } : {}),
@@ -142,6 +143,12 @@ export function declare(stage: Stage, about: Declared): Entity {
   draft.names.set(entity.key, entity)
   return entity
 }
+
+/** What every line has from the stage that it is planned in. */
+export const lineBase = (
+  { guards, place, row }: Stage,
+  { says, source }: { readonly says: string; readonly source?: Citation | undefined },
+) => ({ guards, says, place, ...(source ? { source } : {}), ...(row ? { row } : {}) })
 
 /** Adds a line to the block's working. */
 export function addLine({ lines, draft, row, step }: Stage, line: PlannedLine): void {

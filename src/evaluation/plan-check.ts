@@ -1,38 +1,28 @@
-import type { Place } from '../diagnostic/diagnostic.ts'
 import { compileNode } from '../formula/compile.ts'
 import type { FunctionName, Node } from '../formula/types.ts'
-import type { CheckAspect } from '../modules/module.ts'
-import type { Citation } from '../modules/sources.ts'
+import type { CheckStep } from '../modules/module.ts'
 import type { Unit } from '../quantity/types.ts'
 import type { Draft } from './draft.ts'
-import { addLine, findFor, type Stage, truthOf } from './module-scope.ts'
+import { addLine, findFor, lineBase, type Stage, truthOf } from './module-scope.ts'
 import { type Find, proveIn, seatOf } from './operands.ts'
 import type { Operands, PlannedCheck } from './plan-types.ts'
 import { resultUnit } from './result-unit.ts'
 
 /** Plans a check of a module. */
-export function planCheck(
-  stage: Stage,
-  about: { name: string; formula: string; says: string; place: Place; aspect?: CheckAspect; source?: Citation },
-): void {
-  const { formula, operands, compiled, slot } = truthOf(stage, about.formula)
+export function planCheck(stage: Stage, step: CheckStep): void {
+  const { formula, operands, compiled, slot } = truthOf(stage, step.formula)
   const sides = sidesOf(stage.draft, formula.tree, { operands, find: findFor(stage) })
-  const { guards, row } = stage
-  const { name, says, place, aspect, source } = about
+  const { name, aspect } = step
   addLine(stage, {
     kind: 'check',
+    ...lineBase(stage, step),
     name,
     formula,
     operands,
     compiled,
     slot,
-    guards,
-    says,
-    place,
     ...(sides ? { sides } : {}),
     ...(aspect ? { aspect } : {}),
-    ...(source ? { source } : {}),
-    ...(row ? { row } : {}),
   })
 }
 

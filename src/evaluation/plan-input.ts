@@ -1,29 +1,20 @@
-import type { Diagnostic, Place } from '../diagnostic/diagnostic.ts'
-import { nearestName } from '../diagnostic/nearest-name.ts'
+import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import { kindWords, valueWords } from '../formula/kind-words.ts'
-import type { ChoiceInput, Input, QuantityInput } from '../modules/module.ts'
+import type { Input, QuantityInput } from '../modules/module.ts'
 import type { Written } from '../notebook/types.ts'
-import type { Dimension, Unit } from '../quantity/types.ts'
+import type { Dimension } from '../quantity/types.ts'
 import { unitOf } from '../quantity/unit.ts'
-import { lookUp, type Sound, sameAs, soundFormula } from './author-formula.ts'
-import { type Definition, type FieldValue, isReference } from './definition.ts'
-import { breakKey, type Draft, newSlot, stopKey } from './draft.ts'
+import { type Sound, soundFormula } from './author-formula.ts'
+import type { Definition, FieldValue } from './definition.ts'
+import { breakKey, type Draft } from './draft.ts'
 import { pushValue } from './draft-ops.ts'
-import { type Literal, literalOf } from './literal.ts'
+import { inputEntity } from './input-entity.ts'
+import type { Field } from './input-field.ts'
 import { ownDimension } from './own-text.ts'
-import type { Entity, Named, PlannedFormula, PlannedInput, Row } from './plan-types.ts'
-import { resultUnit } from './result-unit.ts'
+import { planChoice } from './plan-choice.ts'
+import type { Entity, PlannedFormula, PlannedInput, Row } from './plan-types.ts'
 
 type InputDefinition = Extract<Definition, { kind: 'input' }>
-
-interface Field {
-  readonly key: string
-  readonly name: string
-  readonly block: number
-  readonly blockName: string
-  readonly place: Place
-  readonly row?: Row
-}
 
 /** Makes one input of a calc block ready: its number's slot, its word, or its rows. */
 export function planInput(draft: Draft, definition: InputDefinition): void {
@@ -48,7 +39,7 @@ function planRows(draft: Draft, definition: InputDefinition, blockName: string):
       if (made) planned.set(field, made)
       else breakList(draft, key, about.key)
     }
-    return planned
+    return { row, fields: planned }
   })
   return draft.broken.has(key) ? undefined : { kind: 'rows', rows, place }
 }
@@ -80,53 +71,6 @@ function planField(draft: Draft, asked: Asked, field: Field): PlannedInput | und
   throw new Error(`input \`${field.key}\`: a ${input.kind} was read as ${value.kind}`)
 }
 
-function planChoice(
-  draft: Draft,
-  asked: { input: ChoiceInput; written: Written; taken: boolean },
-  field: Field,
-): PlannedInput | undefined {
-  const { input, written, taken } = asked
-  const words = Object.keys(input.words)
-  if (words.includes(written.text)) return { kind: 'word', text: written.text, taken, place: written.place }
-  const refers = isReference(written.text)
-  const named = refers ? lookUp(draft, written.text, field.blockName) : undefined
-  if (named && 'rule' in named) {
-    stopKey(draft, field.key, named)
-    return undefined
-  }
-  if (named?.kind === 'word' && words.includes(named.text)) {
-    return { kind: 'word', text: named.text, from: named, taken, place: written.place }
-  }
-  const fault = refers && !named ? unknownWord(written) : unknownChoice(field, { named, written, words })
-  if (refers && !named) draft.unknown.set(fault, { name: written.text, block: field.blockName })
-  breakKey(draft, field.key, fault)
-  return undefined
-}
-
-const unknownWord = ({ text, place }: Written): Diagnostic => ({
-  rule: 'name-unknown',
-  severity: 'error',
-  place,
-  says: `Nothing here is named \`${text}\``,
-})
-
-function unknownChoice(
-  field: Field,
-  about: { named: Named | undefined; written: Written; words: readonly string[] },
-): Diagnostic {
-  const { named, written, words } = about
-  const text = named?.kind === 'word' ? named.text : written.text
-  const nearest = nearestName(text, words)
-  const says = named && named.kind !== 'word' ? `\`${text}\` is not a short text` : `\`${text}\` is not a choice`
-  return {
-    rule: 'choice-unknown',
-    severity: 'error',
-    place: written.place,
-    says: `${says} for \`${field.name}\``,
-    help: nearest ? `Did you mean \`${nearest}\`?` : `The choices are ${words.map(word => `\`${word}\``).join(', ')}`,
-  }
-}
-
 type Value = Extract<FieldValue, { kind: 'formula' }>
 
 function planQuantity(
@@ -147,7 +91,7 @@ function planQuantity(
     )
     return undefined
   }
-  const entity = entityOf(draft, { input, sound, dimension, place: value.reading.written.place }, field)
+  const entity = inputEntity(draft, { input, sound, dimension, place: value.reading.written.place }, field)
   draft.names.set(field.key, entity)
   const line = lineOf(draft, { sound, entity, says: input.says }, field)
   return { kind: 'number', entity, taken: value.taken, ...(line ? { line } : {}) }
@@ -171,50 +115,6 @@ function wrongDimension(
     says: `Expected ${expected} for \`${about.name}\`, got ${got}`,
     help: `\`${about.name}\` is the ${input.says}${input.unit ? `, for example in ${input.unit[system]}` : ''}`,
   }
-}
-
-type Made = {
-  readonly input: QuantityInput
-  readonly sound: Sound
-  readonly dimension: Dimension
-  readonly place: Place
-}
-
-function entityOf(draft: Draft, made: Made, field: Field): Entity {
-  const { input, sound, dimension, place } = made
-  const literal = literalOf(sound.formula.tree)
-  const same = sameAs(sound)
-  const point = sound.result.kind === 'value' && sound.result.point === true
-  return {
-    kind: 'number',
-    key: field.key,
-    name: field.row ? `${field.name}_${field.row.index + 1}` : field.name,
-    block: field.block,
-    origin: 'input',
-    slot: newSlot(draft, literal?.si),
-    dimension,
-    point,
-    unit: inputUnit(draft, { input, literal, same, sound }),
-    symbol: symbolOf(input.symbol ?? field.name, field.row),
-    says: input.says,
-    place,
-    ...(field.row ? { row: field.row } : {}),
-    ...(literal ? { typed: { digits: literal.digits, unit: literal.unit } } : {}),
-    ...(same ? { same } : {}),
-  }
-}
-
-/** A row's symbol has the row's number as a further index. */
-export const symbolOf = (symbol: string, row: Row | undefined): string => (row ? `${symbol}_${row.index + 1}` : symbol)
-
-function inputUnit(
-  draft: Draft,
-  made: { input: QuantityInput; literal: Literal | undefined; same: Entity | undefined; sound: Sound },
-): Unit {
-  const { input, literal, same, sound } = made
-  if (input.unit) return unitOf(input.unit[draft.system])
-  if (sound.formula.to) return sound.formula.to
-  return literal?.unit ?? same?.unit ?? resultUnit(draft, { dimension: ownDimension(input.dimension) })
 }
 
 /** A formula is worked out on a line of its own; a literal or a bare name is not. */

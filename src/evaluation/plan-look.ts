@@ -4,7 +4,7 @@ import type { Axis, Table } from '../modules/table.ts'
 import { fromUnit, inUnit } from '../quantity/to-unit.ts'
 import { unitOf } from '../quantity/unit.ts'
 import { pushOp } from './draft-ops.ts'
-import { addLine, declare, findIn, inputKey, moduleFault, type Stage, wordIn } from './module-scope.ts'
+import { addLine, declare, findIn, inputKey, lineBase, moduleFault, type Stage, wordIn } from './module-scope.ts'
 import type { Entity } from './plan-types.ts'
 import { settled } from './settled.ts'
 
@@ -29,20 +29,15 @@ export function planLook(stage: Stage, step: LookStep): void {
   }
   const reads = [rowKey, columnKey].flatMap(key => (typeof key === 'object' ? [key.slot] : []))
   pushOp(stage.draft, stage, { reads, writes: [gives.slot], run })
-  const { guards, place, row } = stage
   addLine(stage, {
     kind: 'look',
+    ...lineBase(stage, { says: step.says, source: table.source }),
     gives,
     table,
     rowKey,
     tableUnit,
     picks,
-    guards,
-    says: step.says,
-    place,
-    source: table.source,
     ...(columnKey === undefined ? {} : { columnKey }),
-    ...(row ? { row } : {}),
   })
 }
 

@@ -4,8 +4,8 @@ import { type Draft, newSlot } from './draft.ts'
 import { judge, type ListRow, newScope, type Scope, type Stage } from './module-scope.ts'
 import { forgetWhereStopped, planWithLimits } from './plan-limits.ts'
 import { planRanges } from './plan-ranges.ts'
+import { gatherRows } from './plan-rows.ts'
 import { planSecond } from './plan-second.ts'
-import { gatherRows } from './plan-steps.ts'
 import type { Judged, PlannedFormula, PlannedGiven, PlannedInput } from './plan-types.ts'
 
 /** Plans one calc block whose inputs are all ready: its given values, limits, steps, second method and cautions. */
@@ -75,8 +75,7 @@ function takeInput(stage: Stage, taken: Taken): void {
   }
   if (input.kind !== 'list') return
   const rows: ListRow[] = []
-  for (const [index, fields] of planned.rows.entries()) {
-    const row = { list: name, index, of: planned.rows.length, label: labelOf(fields, input.fields) }
+  for (const { row, fields } of planned.rows) {
     const scope = newScope(stage.scope, rows.at(-1)?.scope)
     for (const [field, fieldInput] of Object.entries(input.fields)) {
       const made = fields.get(field) ?? { kind: 'absent' }
@@ -86,11 +85,6 @@ function takeInput(stage: Stage, taken: Taken): void {
   }
   stage.scope.lists.set(name, rows)
   gatherRows(stage, name)
-}
-
-function labelOf(fields: ReadonlyMap<string, PlannedInput>, inputs: Readonly<Record<string, Input>>): string {
-  for (const [name, value] of fields) if (inputs[name]?.kind === 'label' && value.kind === 'word') return value.text
-  return ''
 }
 
 function takeField(

@@ -1,8 +1,8 @@
 import type { Comparison, Second } from '../modules/module.ts'
 import { newSlot } from './draft.ts'
 import { findIn, judge, moduleFault, newScope, type Stage } from './module-scope.ts'
+import { guardedBy } from './plan-branch.ts'
 import { forgetWhereStopped, planWithLimits } from './plan-limits.ts'
-import { guardedBy } from './plan-steps.ts'
 import type { Entity, PlannedLine, PlannedSecond } from './plan-types.ts'
 import { givenBy, usedBy } from './used-by.ts'
 

@@ -1,7 +1,7 @@
 import type { Method, Solved } from '../modules/method.ts'
 import type { SolveStep } from '../modules/module.ts'
 import { pushOp } from './draft-ops.ts'
-import { addLine, declare, findIn, moduleFault, type Stage, soundStep, wordIn } from './module-scope.ts'
+import { addLine, declare, findIn, lineBase, moduleFault, type Stage, soundStep, wordIn } from './module-scope.ts'
 import { ownDimension } from './own-text.ts'
 import type { Entity, PlannedSolve } from './plan-types.ts'
 import { settled } from './settled.ts'
@@ -31,20 +31,7 @@ export function planSolve(stage: Stage, step: SolveStep): void {
   }
   const reads = numbers.flatMap(({ value }) => ('kind' in value ? [value.slot] : value.map(({ slot }) => slot)))
   pushOp(stage.draft, stage, { reads, writes: gives.map(({ entity }) => entity.slot), solves: true, run })
-  const { guards, place, row } = stage
-  const { says, source } = step
-  addLine(stage, {
-    kind: 'solve',
-    step,
-    takes,
-    gives,
-    solve,
-    guards,
-    says,
-    place,
-    ...(source ? { source } : {}),
-    ...(row ? { row } : {}),
-  })
+  addLine(stage, { kind: 'solve', ...lineBase(stage, step), step, takes, gives, solve })
 }
 
 interface Taken {

@@ -16,7 +16,13 @@ export type PlannedInput =
       readonly place: Place
     }
   | { readonly kind: 'absent' }
-  | { readonly kind: 'rows'; readonly rows: readonly ReadonlyMap<string, PlannedInput>[]; readonly place: Place }
+  | { readonly kind: 'rows'; readonly rows: readonly PlannedRow[]; readonly place: Place }
+
+/** One row of a list: its fields by name. */
+export interface PlannedRow {
+  readonly row: Row
+  readonly fields: ReadonlyMap<string, PlannedInput>
+}
 
 /** A condition made ready: known at once, or a slot of truth with the numbers it rests on. */
 export type Judged = { readonly known: boolean } | { readonly slot: number; readonly operands: readonly Entity[] }
