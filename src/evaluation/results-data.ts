@@ -39,8 +39,7 @@ export type ResultsData = ReturnType<typeof resultsData>
 
 function assumptionData(results: Results, row: AssumptionRow) {
   const entity = entityOf(results, `${row.block}.${row.name}`)
-  const value =
-    typeof row.value === 'string' || !entity ? shownData(row.value) : valueData(results, entity, row.value)
+  const value = typeof row.value === 'string' || !entity ? shownData(row.value) : valueData(results, entity, row.value)
   return {
     number: row.number,
     block: row.block,
