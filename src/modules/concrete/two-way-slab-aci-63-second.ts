@@ -1,7 +1,10 @@
 import type { Second } from '../module.ts'
-import { step } from '../words.ts'
+import { step, when } from '../words.ts'
 import { continuous } from './panel-edges.ts'
-import { directions, plateSteps, stripTotal } from './two-way-slab-plate-steps.ts'
+import { type Direction, directions, plateSteps, stripTotal } from './two-way-slab-plate-steps.ts'
+
+const nearlySquare = { formula: 'm_s >= 0.8' }
+const [short, long] = directions as readonly [Direction, Direction]
 
 /** The panel as an elastic plate with its true edges, the whole load everywhere. */
 export const twoWaySlabAci63Second: Second = {
@@ -10,7 +13,8 @@ export const twoWaySlabAci63Second: Second = {
   steps: [
     step('r', 'long_span / short_span', { says: 'ratio of the spans' }),
     ...plateSteps,
-    ...directions.map(stripTotal),
+    stripTotal(short),
+    when(nearlySquare, { says: 'the panel is nearly square', yes: [stripTotal(long)] }),
   ],
   compare: [
     {
@@ -26,6 +30,13 @@ export const twoWaySlabAci63Second: Second = {
       band: 0.42,
       says: 'no long edge is continuous: live load on single panels weighs more',
       when: continuous('long', [0]),
+    },
+    {
+      first: 'M_y_strip',
+      second: 'M_y_strip_el',
+      band: 0.47,
+      says: 'live load on single panels weighs most where no short edge is continuous, else up to 25 %',
+      when: nearlySquare,
     },
   ],
 }

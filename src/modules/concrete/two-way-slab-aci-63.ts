@@ -33,7 +33,7 @@ const cornerPanel: PublishedCase = {
 /** Moments and edge loads of a panel on four stiff edges, by the coefficients of ACI 318-63, Method 3. */
 export const twoWaySlabAci63 = defineModule({
   id: 'two-way-slab-aci-63',
-  version: '1.0.0',
+  version: '1.0.1',
   title: 'Two-way slab by ACI 318-63, Method 3',
   asks: 'What moments act in a panel held on four stiff edges, and what does it put on its walls?',
   code: 'ACI 318-63',
@@ -81,7 +81,7 @@ export const twoWaySlabAci63 = defineModule({
     'The moments are for the middle strips, half the panel wide; in the strips beside the edges they fall to a third at the edge.',
     'The hogging moments count on redistribution: judge cracks at a buried or wet face by the elastic ones of the second method.',
     'The shears are means along an edge: the elastic peak, which the second method gives, is up to 2.4 times as much and is the one to check shear with.',
-    'In a long panel the elastic hogging moment at a short edge is several times that of the table: give the short edges more steel than it asks.',
+    'In a long panel the elastic hogging moment at a short edge is several times that of the table, so that the long span is compared in nearly square panels only: give the short edges more steel than it asks.',
     'Where the hogging moments of two neighbours differ by more than a fifth, the difference is shared out by their stiffness.',
     'Corners where two discontinuous edges meet need steel top and bottom, both ways, over a fifth of the long span, for the largest sagging moment (ACI 318-19, 8.7.3).',
     'Only for uniform load; heavy concentrated loads are outside the tables.',

@@ -92,13 +92,15 @@ describe('two-way slab by ACI 318-63', () => {
     const [longs, shorts] = [edgeCount(edges, 'long'), edgeCount(edges, 'short')]
     for (const [long_span, live_load] of [
       ['4 m', '5 kN/m^2'],
+      ['4.6 m', '500 kN/m^2'],
+      ['5 m', '0 kN/m^2'],
       ['5.4 m', '0 kN/m^2'],
       ['6 m', '60 kN/m^2'],
       ['8 m', '20 kN/m^2'],
     ] as const) {
       const result = run({ edges, long_span, live_load })
       expect(result.errors).toEqual([])
-      expect(result.agrees).toHaveLength(1)
+      expect(result.agrees).toHaveLength(result.si('m_s') >= 0.8 ? 2 : 1)
       for (const { difference, band } of result.agrees) expect(difference).toBeLessThanOrEqual(band)
       const peak = result.si('V_el') / Math.max(result.si('V_long'), result.si('V_short'))
       expect(peak).toBeGreaterThan(1)
