@@ -1,6 +1,6 @@
 import { defineModule, type PublishedCase } from '../module.ts'
 import { cite } from '../sources.ts'
-import { check, limit, step } from '../words.ts'
+import { check, limit, quantity, step, when } from '../words.ts'
 import { concreteFactors, cylinderStrength } from './en1992-concrete.ts'
 import { shearCautions, shearInputs } from './shear-inputs.ts'
 import { crackedFactor, designStrength, stressesCarried } from './shear-stress-en-1992.ts'
@@ -23,15 +23,28 @@ const ofTable7 = (depth: string, steel: string, printed: string): PublishedCase 
   answers: { v_Rd_c: printed },
 })
 
+const crushing = (shear: string) =>
+  check('crushing', `abs(${shear}) <= 0.5 * effective_depth * nu * f_cd`, {
+    says: 'the concrete does not crush beside a support',
+    source: clause('6.2.1(8), 6.2.2(6)'),
+  })
+
 /** Whether a slab or wall needs shear steel, by EN 1992-1-1 6.2.2. */
 export const oneWayShearEn1992 = defineModule({
   id: 'one-way-shear-en-1992',
-  version: '1.0.1',
+  version: '1.1.0',
   title: 'One-way shear by EN 1992',
   asks: 'Does this slab or wall carry its shear without shear steel?',
   code: 'EN 1992-1-1',
   inputs: {
     ...shearInputs({ shear: 'V_Ed', thickness: 'h', ratio: 'rho_l', thrust: 'N_Ed' }),
+    shear_support: quantity('force_per_length', {
+      says: 'factored shear per width at the face of the support',
+      note: 'Where the section lies the effective depth from it: crushing is checked at the support',
+      symbol: 'V_Ed_0',
+      unit: { SI: 'kN/m', US: 'plf' },
+      optional: true,
+    }),
     f_ck: cylinderStrength('90 MPa'),
     ...concreteFactors,
   },
@@ -58,10 +71,7 @@ export const oneWayShearEn1992 = defineModule({
       source: clause('6.2.1(3)'),
     }),
     crackedFactor,
-    check('crushing', 'abs(shear) <= 0.5 * effective_depth * nu * f_cd', {
-      says: 'the concrete does not crush beside a support',
-      source: clause('6.2.2(6)'),
-    }),
+    when({ given: 'shear_support' }, { yes: [crushing('shear_support')], no: [crushing('shear')] }),
   ],
   results: ['V_Rd_c', 'v_Rd_c', 'v_min', 'k_d'],
   covers: ['shear'],
@@ -70,6 +80,12 @@ export const oneWayShearEn1992 = defineModule({
       says: 'the effective depth is less than the overall depth',
       otherwise: 'refuse',
       on: 'effective_depth',
+    }),
+    limit('abs(shear_support) >= abs(shear)', {
+      says: 'the shear at the support is at least that of the section',
+      when: { given: 'shear_support' },
+      otherwise: 'warn',
+      on: 'shear_support',
     }),
   ],
   cautions: [

@@ -11,7 +11,7 @@ const base = {
   f_ck: '30 MPa',
   alpha_cc: '1',
 }
-type Changes = Partial<typeof base> & { thrust?: string; gamma_c?: string }
+type Changes = Partial<typeof base> & { thrust?: string; gamma_c?: string; shear_support?: string }
 const run = (changes: Changes = {}, units: 'SI' | 'US' = 'SI') =>
   runModule(oneWayShearEn1992, { ...base, ...changes }, { units })
 
@@ -62,6 +62,15 @@ describe('one-way shear by EN 1992', () => {
     // 0.5 d nu f_cd = 0.5 * 0.2 * 0.528 * 20 MPa
     expect(run({ shear: '1056 kN/m' }).satisfied('crushing')).toBe(true)
     expect(run({ shear: '1056.1 kN/m' }).satisfied('crushing')).toBe(false)
+  })
+
+  it('one-way-shear-en-1992: where the shear at the support is given, crushing is checked with it', () => {
+    const at = (shear_support: string) => run({ shear: '90 kN/m', shear_support })
+    expect(at('1056 kN/m').satisfied('crushing')).toBe(true)
+    expect(at('-1056.1 kN/m').satisfied('crushing')).toBe(false)
+    expect(at('1056.1 kN/m').satisfied('no_links')).toBe(run({ shear: '90 kN/m' }).satisfied('no_links'))
+    expect(at('90 kN/m').limits.at(-1)?.kept).toBe(true)
+    expect(at('89.9 kN/m').limits.at(-1)?.kept).toBe(false)
   })
 
   it('one-way-shear-en-1992: steel past 2 % does not count, nor size under 200 mm', () => {
