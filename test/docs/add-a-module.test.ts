@@ -36,6 +36,7 @@ const copied = [
   'test/modules/published.test.ts',
   'test/modules/nomenclature.test.ts',
   'test/modules/nomenclature-of.ts',
+  'test/modules/two-symbols.ts',
   'test/modules/symbol-uses.ts',
   'test/modules/input-sets.ts',
   'test/docs/module-pages.test.ts',
