@@ -3,6 +3,7 @@ import { type Citation, cite } from '../sources.ts'
 import { step, when } from '../words.ts'
 import { byStrength } from './bearing-steps.ts'
 import { pressureUnit } from './ground-units.ts'
+import { againstSlipLines, drainedStrip, fieldFits, undrainedStrip } from './strip-second.ts'
 
 const hansen = cite('hansen-1970', 'from memory')
 const factor = (name: string, formula: string, says: string, symbol: string): Step =>
@@ -45,10 +46,12 @@ const undrained: readonly Step[] = [
 
 /** Another theory for the same ground: Hansen's, and for clay under a vertical load Skempton's. */
 export const bearingEn1997Second: Second = {
-  title: 'Hansen 1970, for clay under a vertical load Skempton 1951',
-  says: 'The same ground by another theory, without its parts of depth, which Annex D does not count either.',
-  steps: [byStrength(drained, undrained)],
+  title: 'Slip lines under a strip; beside it Hansen 1970, or Skempton 1951',
+  says: 'A strip of this width by its slip lines checks the terms. Hansen and Skempton are a comparison, no check: the same terms with other factors, and without parts of depth.',
+  limits: [fieldFits('c_d')],
+  steps: [byStrength([...drainedStrip('phi_d', 'c_d'), ...drained], [...undrainedStrip('c_ud'), ...undrained])],
   compare: [
+    ...againstSlipLines({ band: 0.35, says: 'a fifth at most from 15 degrees on, more with less friction' }),
     {
       first: 'q_net',
       second: 'q_net_H',

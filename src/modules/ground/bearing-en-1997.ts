@@ -13,7 +13,7 @@ import { forceUnit } from './ground-units.ts'
 /** Bearing resistance of a rectangular base by EN 1997-1, Annex D. */
 export const bearingEn1997 = defineModule({
   id: 'bearing-en-1997',
-  version: '1.0.2',
+  version: '1.1.0',
   title: 'Bearing resistance by EN 1997-1',
   asks: 'Does the ground bear the raft, by Annex D of EN 1997-1?',
   code: 'EN 1997-1:2004',

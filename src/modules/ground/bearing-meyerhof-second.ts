@@ -3,6 +3,7 @@ import { type Citation, cite } from '../sources.ts'
 import { limit, step, when } from '../words.ts'
 import { byStrength } from './bearing-steps.ts'
 import { pressureUnit } from './ground-units.ts'
+import { againstSlipLines, drainedStrip, fieldFits, undrainedStrip } from './strip-second.ts'
 
 const vesic = cite('vesic-1973', 'from memory')
 const hansen = cite('hansen-1970', 'from memory')
@@ -83,9 +84,10 @@ const undrained: readonly Step[] = [
 
 /** Another theory for the same ground: Vesic's, and for clay without friction Hansen's. */
 export const bearingMeyerhofSecond: Second = {
-  title: 'Vesic 1973, for clay without friction Hansen 1970',
-  says: 'The same ground with other factors of weight, shape, depth and inclination.',
+  title: 'Slip lines under a strip; beside it Vesic 1973, or Hansen 1970',
+  says: 'A strip of this width by its slip lines checks the terms. Vesic, and Hansen for clay, are a comparison, no check: the same terms with other factors.',
   limits: [
+    fieldFits('c'),
     limit('t_H < 1', {
       says: 'the horizontal load is less than the base can take',
       advice: 'The base slides',
@@ -94,8 +96,9 @@ export const bearingMeyerhofSecond: Second = {
       source: hansen,
     }),
   ],
-  steps: [byStrength(drained, undrained)],
+  steps: [byStrength([...drainedStrip('phi', 'c'), ...drained], [...undrainedStrip('c_u'), ...undrained])],
   compare: [
+    ...againstSlipLines({ band: 0.5, says: 'the terms fall short by a quarter at 20 degrees, more below' }),
     {
       first: 'q_net',
       second: 'q_net_V',

@@ -13,7 +13,7 @@ import { forceUnit } from './ground-units.ts'
 /** Bearing capacity of a rectangle by Meyerhof, with shape, depth and inclination, and one factor. */
 export const bearingMeyerhof = defineModule({
   id: 'bearing-meyerhof',
-  version: '1.0.2',
+  version: '1.1.0',
   title: 'Bearing capacity by Meyerhof',
   asks: 'Does the ground bear the raft, by Meyerhof with one factor of safety?',
   inputs: {

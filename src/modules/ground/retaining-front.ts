@@ -57,6 +57,7 @@ export const groundInFront = {
     usual: ['1.5', '3'],
     default: '2',
     source: cite('practice', 'half the passive force'),
+    when: { choice: 'front', is: ['reckoned'] },
   }),
 } satisfies Readonly<Record<string, Input>>
 
