@@ -56,11 +56,12 @@ describe('the catalogue', () => {
 
   it('lists each module in a wing for which it answers something', () => {
     for (const wing of wingOrder)
-      for (const { id, covers = [] } of modulesByWing[wing])
-        expect(
-          covers.map(key => ledger[key].wing),
-          id,
-        ).toContain(wing)
+      for (const { id, title, covers = [] } of modulesByWing[wing])
+        if (!title.endsWith('for information'))
+          expect(
+            covers.map(key => ledger[key].wing),
+            id,
+          ).toContain(wing)
   })
 })
 

@@ -10,6 +10,7 @@ import { cantileverSheeting } from './cantilever-sheeting.ts'
 import { compaction } from './compaction.ts'
 import { earthPressure } from './earth-pressure.ts'
 import { flotation } from './flotation.ts'
+import { infiniteSlope } from './infinite-slope.ts'
 import { levels } from './levels.ts'
 import { pitInflow } from './pit-inflow.ts'
 import { retainingStability } from './retaining-stability.ts'
@@ -39,6 +40,7 @@ export const groundModules: readonly Module[] = [
   settlementElastic,
   settlementOedometer,
   retainingStability,
+  infiniteSlope,
   compaction,
   soilTreatment,
   soilArching,

@@ -15,6 +15,7 @@ export const groundNomenclature: Readonly<Record<string, string>> = {
   P_w: 'force of the water on the wall or the upright plane',
   V: 'vertical load on the ground, raft and soil on it included',
   alpha: 'slope of the ground behind the wall',
+  beta: 'slope of the sides of the pit, or of the ground',
   "c'": 'effective cohesion of the soil',
   c_s: 'undrained strength of the ground beside the pit',
   d: 'depth of the bottom of the pit, or height that its wall retains',
