@@ -1,5 +1,6 @@
 import type { Module } from '../modules/module.ts'
 import type { Notebook } from '../notebook/types.ts'
+import { chosenWords } from './chosen-words.ts'
 import { define } from './define.ts'
 import type { Definition } from './definition.ts'
 import { type Draft, newDraft, stopKey } from './draft.ts'
@@ -22,7 +23,8 @@ export function plan(notebook: Notebook, modules: readonly Module[]): Plan {
   const draft = newDraft(notebook, defined.lost)
   draft.diagnostics.push(...notebook.diagnostics, ...defined.diagnostics, ...ordered.diagnostics)
   for (const [key, fault] of [...defined.broken, ...ordered.rings]) draft.broken.set(key, fault)
-  for (const definition of ordered.order) planDefinition(draft, definition)
+  const words = chosenWords(defined.definitions)
+  for (const definition of ordered.order) planDefinition(draft, definition, words)
   gatherStatements(draft)
   const { system, blocks, names, ranges, trail } = draft
   const ops = neededOps(draft.ops)
@@ -32,10 +34,10 @@ export function plan(notebook: Notebook, modules: readonly Module[]): Plan {
   return { notebook, system, slots: start.length, start, ops, blocks, names, ranges, trail, broken, diagnostics }
 }
 
-function planDefinition(draft: Draft, definition: Definition): void {
+function planDefinition(draft: Draft, definition: Definition, words: ReadonlySet<string>): void {
   switch (definition.kind) {
     case 'assumption':
-      planAssumption(draft, definition)
+      planAssumption(draft, definition, words.has(definition.key))
       return
     case 'input':
       planInput(draft, definition)
