@@ -1,5 +1,5 @@
 import type { Comment, Tick } from './record.ts'
-import { isInRow, isNamed, type NamedStep } from './step-name.ts'
+import { indexOf, type NamedStep, type StepIndex } from './step-name.ts'
 import { changedSince } from './step-print.ts'
 import type { Vouched } from './vouched.ts'
 
@@ -25,26 +25,26 @@ export function matchEntries(
   { ticks, comments }: { readonly ticks: readonly Tick[]; readonly comments: readonly Comment[] },
   steps: readonly NamedStep[],
 ): Matched {
-  const standing = new Map<NamedStep, readonly Tick[]>()
-  const fallen = new Map<NamedStep, readonly Fallen[]>()
-  const commented = new Map<NamedStep, readonly Comment[]>()
+  const index = indexOf(steps)
+  const standing = new Map<NamedStep, Tick[]>()
+  const fallen = new Map<NamedStep, Fallen[]>()
+  const commented = new Map<NamedStep, Comment[]>()
   const gone: (Tick | Comment)[] = []
-  const stands = (tick: Tick, step: NamedStep): void => add(standing, step, tick)
   const left = ticks.filter(tick => {
-    const own = steps.find(step => isNamed(tick, step) && isAsTicked(tick, step))
-    if (own) stands(tick, own)
+    const own = index.named(tick).find(step => isAsTicked(tick, step))
+    if (own) add(standing, own, tick)
     return !own
   })
   for (const tick of left) {
     const isFree = (step: NamedStep): boolean => !standing.get(step)?.some(({ by }) => by === tick.by)
-    const moved = steps.find(step => isInRow(tick, step) && isAsTicked(tick, step) && isFree(step))
-    const place = moved ?? placeOf(tick, steps)
-    if (moved) stands(tick, moved)
+    const moved = index.inRows(tick).find(step => isAsTicked(tick, step) && isFree(step))
+    const place = moved ?? placeOf(tick, index)
+    if (moved) add(standing, moved, tick)
     else if (place) add(fallen, place, { tick, changed: changedSince(tick.of, place.prints) })
     else gone.push(tick)
   }
   for (const comment of comments) {
-    const place = placeOf(comment, steps)
+    const place = placeOf(comment, index)
     if (place) add(commented, place, comment)
     else gone.push(comment)
   }
@@ -54,10 +54,11 @@ export function matchEntries(
 const isAsTicked = ({ of }: Tick, { prints }: NamedStep): boolean => changedSince(of, prints).length === 0
 
 /** The step an entry names; where its row has words, a row with the same. */
-const placeOf = (entry: Tick | Comment, steps: readonly NamedStep[]): NamedStep | undefined =>
-  steps.find(step => isNamed(entry, step)) ??
-  (entry.row === undefined ? undefined : steps.find(step => isInRow(entry, step)))
+const placeOf = (entry: Tick | Comment, { named, inRows }: StepIndex): NamedStep | undefined =>
+  named(entry)[0] ?? (entry.row === undefined ? undefined : inRows(entry)[0])
 
-function add<Value>(map: Map<NamedStep, readonly Value[]>, step: NamedStep, value: Value): void {
-  map.set(step, [...(map.get(step) ?? []), value])
+function add<Value>(map: Map<NamedStep, Value[]>, step: NamedStep, value: Value): void {
+  const own = map.get(step)
+  if (own) own.push(value)
+  else map.set(step, [value])
 }

@@ -44,12 +44,40 @@ const again = ({ step, row }: StepName, count: number): StepName =>
 const uncounted = (text: string): string => text.replace(/ \(\d+\)$/, '')
 const rowless = (step: string): string => uncounted(step).replace(/_\d+$/, '')
 
-/** Whether an entry names this very step; one of an earlier version by its key. */
-export const isNamed = (entry: StepName, { key, name }: NamedStep): boolean =>
-  textOf(entry) === textOf(name) || (entry.row === undefined && entry.step === key)
+/** The steps of a block, to find those that an entry of the record may be about. */
+export interface StepIndex {
+  /** The very steps that an entry names, one of an earlier version by its key. */
+  readonly named: (entry: StepName) => readonly NamedStep[]
+  /** The steps that an entry names, in any row: those with the same words where it has words. */
+  readonly inRows: (entry: StepName) => readonly NamedStep[]
+}
 
-/** Whether a step is the one that an entry names, in another row: one with the same words where it has words, else any. */
-export function isInRow(entry: StepName, { key, line }: NamedStep): boolean {
-  if (!line.row || rowless(entry.step) !== rowless(key)) return false
-  return entry.row === undefined || uncounted(entry.row) === line.row.label || entry.row === line.row.label
+export function indexOf(steps: readonly NamedStep[]): StepIndex {
+  const byName = gathered(steps, ({ name }) => textOf(name))
+  const byKey = gathered(steps, ({ key }) => key)
+  const byRow = gathered(
+    steps.filter(({ line }) => line.row),
+    ({ key }) => rowless(key),
+  )
+  return {
+    named: entry => [
+      ...(byName.get(textOf(entry)) ?? []),
+      ...(entry.row === undefined ? (byKey.get(entry.step) ?? []) : []),
+    ],
+    inRows: entry =>
+      (byRow.get(rowless(entry.step)) ?? []).filter(
+        ({ line }) =>
+          entry.row === undefined || entry.row === line.row?.label || uncounted(entry.row) === line.row?.label,
+      ),
+  }
+}
+
+function gathered(steps: readonly NamedStep[], keyOf: (step: NamedStep) => string): ReadonlyMap<string, NamedStep[]> {
+  const found = new Map<string, NamedStep[]>()
+  for (const step of steps) {
+    const own = found.get(keyOf(step))
+    if (own) own.push(step)
+    else found.set(keyOf(step), [step])
+  }
+  return found
 }
