@@ -1,6 +1,7 @@
 import { basename } from 'node:path'
 import { readRecord } from '../checking/read-record.ts'
 import type { CheckingRecord } from '../checking/record.ts'
+import { decodeText } from '../notebook/decode-text.ts'
 import { exitStatus } from './exit-status.ts'
 import { isThere } from './is-there.ts'
 import { readInput } from './read-input.ts'
@@ -42,11 +43,9 @@ export function keptOf(path: string, { notebook, bytes }: { notebook: string; by
 }
 
 function textOf(path: string, bytes: Uint8Array): string {
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes)
-  } catch {
-    throw faulty(`\`${path}\` is not UTF-8 text`)
-  }
+  const { text, fault } = decodeText(bytes)
+  if (!fault) return text.replace(/^\ufeff/, '')
+  throw faulty(`${path}:${fault.place.line}  Here is no UTF-8 text, which a record is`)
 }
 
 const faulty = (says: string): Stopped =>

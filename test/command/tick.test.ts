@@ -102,7 +102,11 @@ describe('tick', () => {
     ['that is cut short', 'thrust:\n  - { step: u, by: "A', /^a\.checked\.yaml:2 {2}[^\n]*\nMend/],
     ['of two documents', 'thrust:\n---\nrest:\n', /^a\.checked\.yaml:2 {2}A second document begins here/],
     ['with a block twice', 'thrust:\nthrust:\n', /^a\.checked\.yaml:\d {2}`thrust` stands here twice\nMend/],
-    ['that is no text', Buffer.from([0x74, 0xe9, 0x3a]), /^`a\.checked\.yaml` is not UTF-8 text\nMend/],
+    [
+      'that is no text',
+      Buffer.from([0x0a, 0x74, 0xe9, 0x3a]),
+      /^a\.checked\.yaml:2 {2}Here is no UTF-8 text, which a record is\nMend/,
+    ],
     ['on a day that there is not', `thrust:\n  - { comment: u, by: x, on: 2026-02-30, says: y }\n`, /not `2026-02-30`/],
     ['nested too deep', `thrust: ${'['.repeat(100_000)}`, /^a\.checked\.yaml:1 {2}[^\n]*\nMend/],
   ])('says one thing of a record %s, and leaves it', async (_, spoilt, says) => {
