@@ -31,7 +31,7 @@ export async function check(
     const found = await evaluatedOr(file)
     statuses.push(found.status)
     if (format === 'json') data.push(dataOf(file, found))
-    else if (found instanceof Stopped) terminal.say(found.help ? `${found.message}\n${found.help}` : found.message)
+    else if (found instanceof Stopped) terminal.say(found.words)
     else sayFile(terminal, found)
   }
   if (format === 'json') terminal.answer(JSON.stringify(data, null, 2))

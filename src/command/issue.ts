@@ -1,4 +1,5 @@
 import { basename } from 'node:path'
+import { printable } from '../diagnostic/printable.ts'
 import { linesOf } from '../evaluation/block-lines.ts'
 import { assets } from '../sheets/assets.ts'
 import { type Evaluated, evaluateFile } from './evaluated.ts'
@@ -36,7 +37,7 @@ export async function issue(around: Surroundings, file: string, options: IssueOp
   if (evaluated.status === exitStatus.notebook && !options.draft) {
     terminal.say('Nothing was issued: a notebook with errors can only be printed with `--draft`')
     for (const path of [files.html, files.pdf])
-      if (await isThere(path)) terminal.say(`\`${path}\` is of an earlier run and stays as it was`)
+      if (await isThere(path)) terminal.say(`\`${printable(path)}\` is of an earlier run and stays as it was`)
     return exitStatus.notebook
   }
   const job = {

@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander'
+import { printableLines } from '../diagnostic/printable.ts'
 import type { Done } from './done.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { addNotebookCommands } from './notebook-commands.ts'
@@ -32,7 +33,7 @@ function programOf(around: Surroundings, done: Done): Command {
     .version(around.version)
     .exitOverride()
     .showHelpAfterError('(--help shows how)')
-    .configureOutput({ writeOut: text => terminal.answer(text), writeErr: text => terminal.say(text) })
+    .configureOutput({ writeOut: text => terminal.answer(text), writeErr: text => terminal.say(printableLines(text)) })
     .addHelpText('after', notes)
   addNotebookCommands(program, around, done)
   addReviewCommands(program, around, done)

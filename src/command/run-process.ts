@@ -33,7 +33,7 @@ async function runCommand(): Promise<void> {
     })
   } catch (thrown) {
     if (thrown instanceof Stopped) {
-      terminal.say(thrown.help ? `${thrown.message}\n${thrown.help}` : thrown.message)
+      terminal.say(thrown.words)
       process.exitCode = thrown.status
     } else fault(thrown)
   } finally {

@@ -1,3 +1,4 @@
+import { printable } from '../diagnostic/printable.ts'
 import { plural } from './count-of.ts'
 import { exitStatus } from './exit-status.ts'
 import { isThere } from './is-there.ts'
@@ -12,11 +13,13 @@ export async function sayWritten({ failure, ...written }: Written, job: IssueJob
   const { html, pdf, pages = 0, lines, closing } = written
   if (options.format === 'json') terminal.answer(JSON.stringify(written, null, 2))
   else {
-    terminal.answer(`Wrote ${html} (${closing} of ${plural(lines, 'line')} ${lines === 1 ? 'closes' : 'close'})`)
-    if (pdf) terminal.answer(`Wrote ${pdf} (${plural(pages, 'page')})`)
+    terminal.answer(
+      `Wrote ${printable(html)} (${closing} of ${plural(lines, 'line')} ${lines === 1 ? 'closes' : 'close'})`,
+    )
+    if (pdf) terminal.answer(`Wrote ${printable(pdf)} (${plural(pages, 'page')})`)
   }
   if (!pdf && (await isThere(files.pdf)))
-    terminal.say(`\`${files.pdf}\` is of an earlier run and does not belong to this \`${html}\``)
+    terminal.say(`\`${printable(files.pdf)}\` is of an earlier run and does not belong to this \`${printable(html)}\``)
   if (failure) {
     const places = placesOfCharacters(failure.characters ?? '', sourcesOf(job))
     throw new Stopped(exitStatus.written, [`No PDF was written: ${failure.says}`, ...places].join('\n'), failure.help)

@@ -1,5 +1,6 @@
 import { basename, extname, join } from 'node:path'
 import { nearestName } from '../diagnostic/nearest-name.ts'
+import { printable } from '../diagnostic/printable.ts'
 import type { Workings } from '../evaluation/workings.ts'
 import { columns } from './columns.ts'
 import { evaluateFile } from './evaluated.ts'
@@ -91,5 +92,5 @@ async function write(
     )
     await writeTogether(outputs, { help, signal })
   })
-  for (const { path } of outputs) terminal.answer(`Wrote ${path}`)
+  for (const { path } of outputs) terminal.answer(`Wrote ${printable(path)}`)
 }

@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import { basename, join } from 'node:path'
+import { printable } from '../diagnostic/printable.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { isThere } from './is-there.ts'
 import { type Starter, starters } from './starters.ts'
@@ -20,7 +21,7 @@ export async function start(
   if (await isThere(notebook)) throw new Stopped(exitStatus.written, `\`${notebook}\` is there already`, help)
   const bytes = await readFile(join(assets, 'templates', file))
   await untilStopped(signal => writeTogether([{ path: notebook, bytes }], { help, signal }))
-  terminal.answer(`Wrote ${notebook}`)
-  terminal.say(`Next: undercroft check ${notebook}\n      undercroft issue ${notebook}`)
+  terminal.answer(`Wrote ${printable(notebook)}`)
+  terminal.say(`Next: undercroft check ${printable(notebook)}\n      undercroft issue ${printable(notebook)}`)
   return exitStatus.well
 }

@@ -1,3 +1,4 @@
+import { printableLines } from '../diagnostic/printable.ts'
 import type { ExitStatus } from './exit-status.ts'
 
 /** Ends a command with a status and a sentence for the user; foreseeable, so no stack is shown. */
@@ -9,5 +10,10 @@ export class Stopped extends Error {
     super(says)
     this.status = status
     this.help = help
+  }
+
+  /** What is said of it. Names in it may come from anybody. */
+  get words(): string {
+    return printableLines(this.help ? `${this.message}\n${this.help}` : this.message)
   }
 }

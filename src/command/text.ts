@@ -1,3 +1,4 @@
+import { printable } from '../diagnostic/printable.ts'
 import { answerWords, blockResults } from '../evaluation/block-results.ts'
 import { fillText } from '../notebook/fill-text.ts'
 import { type Evaluated, evaluateFile } from './evaluated.ts'
@@ -25,7 +26,7 @@ export async function text(
   if (out === undefined) terminal.exactly(filled)
   else {
     await untilStopped(signal => writeTogether([{ path: out, bytes: filled }], { help, signal }))
-    terminal.answer(`Wrote ${out}`)
+    terminal.answer(`Wrote ${printable(out)}`)
   }
   return evaluated.status
 }

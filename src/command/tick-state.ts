@@ -1,6 +1,6 @@
 import type { CheckedStep } from '../checking/checked-step.ts'
 import type { CheckingState, Gone } from '../checking/checking-state.ts'
-import { printable } from '../diagnostic/printable.ts'
+import { printableLines } from '../diagnostic/printable.ts'
 import type { Workings } from '../evaluation/workings.ts'
 import { columns } from './columns.ts'
 import { plural } from './count-of.ts'
@@ -11,12 +11,7 @@ export function stateText(state: CheckingState, workings: Workings): string {
   const head = `${checked} of ${plural(steps, 'step')} checked, ${fallen} fallen, ${plural(open, 'open comment')}`
   const parts = [head, blocksText(state, workings), renamedText(state), fallenText(state), commentsText(state)]
   // What stands in the record may come from anybody.
-  return parts
-    .filter(part => part !== '')
-    .join('\n\n')
-    .split('\n')
-    .map(printable)
-    .join('\n')
+  return printableLines(parts.filter(part => part !== '').join('\n\n'))
 }
 
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ')

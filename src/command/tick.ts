@@ -1,6 +1,7 @@
 import { type CheckingState, checkingState } from '../checking/checking-state.ts'
 import type { CheckingRecord } from '../checking/record.ts'
 import { writeRecord } from '../checking/write-record.ts'
+import { printable } from '../diagnostic/printable.ts'
 import { plural } from './count-of.ts'
 import { type Evaluated, evaluateFile } from './evaluated.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
@@ -66,7 +67,9 @@ async function tell(
     options.format === 'json' ? JSON.stringify(stateData(state), null, 2) : stateText(state, evaluated.workings),
   )
   if (!kept.there)
-    terminal.say(`\`${kept.path}\` is not there yet: \`undercroft tick ${file} STEP --by NAME\` begins it`)
+    terminal.say(
+      `\`${printable(kept.path)}\` is not there yet: \`undercroft tick ${printable(file)} STEP --by NAME\` begins it`,
+    )
   return evaluated.status === exitStatus.notebook ? exitStatus.notebook : exitStatus.well
 }
 

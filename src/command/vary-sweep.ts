@@ -38,7 +38,10 @@ export async function varySweep(
     const heads = [entity.key, ...measures.map(({ name }) => name), 'not satisfied']
     const cells = rows.map(row => [
       valueWords(row.si, entity.unit),
-      ...row.measures.map((si, index) => valueWords(si, measures[index]?.unit ?? one)),
+      // A demand that helps has no ratio, though no method refuses.
+      ...row.measures.map((si, index) =>
+        row.lost || Number.isFinite(si) ? valueWords(si, measures[index]?.unit ?? one) : 'none',
+      ),
       row.lost ? 'a method refuses' : failing(row).join(', ') || 'none',
     ])
     around.terminal.answer(columns(heads, cells))

@@ -1,3 +1,4 @@
+import { printable } from '../diagnostic/printable.ts'
 import type { Surroundings } from './surroundings.ts'
 import { makeRoomFor, writeTogether } from './write-together.ts'
 
@@ -9,5 +10,5 @@ export async function writeChart({ terminal, untilStopped }: Surroundings, path:
     await makeRoomFor([path], { help: chartHelp, signal })
     await writeTogether([{ path, bytes: svg }], { help: chartHelp, signal })
   })
-  terminal.say(`Wrote ${path}`)
+  terminal.say(`Wrote ${printable(path)}`)
 }

@@ -6,6 +6,9 @@ const steering = /[\p{Cc}\p{Cs}\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/gu
  */
 export const printable = (text: string): string => text.replaceAll(steering, picture)
 
+/** The same of a text of several lines, which stay lines. */
+export const printableLines = (text: string): string => text.split('\n').map(printable).join('\n')
+
 function picture(character: string): string {
   const code = character.charCodeAt(0)
   if (code < 0x20) return String.fromCharCode(0x2400 + code)

@@ -86,3 +86,19 @@ describe.each(commands)('%s', (...command) => {
     expect(execFileSync('ls', ['-A'], { cwd, encoding: 'utf8' })).toBe('roof.md\n')
   })
 })
+
+describe('a name that would steer the terminal', () => {
+  it.each([
+    ['check', '\u001b[31m.md'],
+    ['trace', 'roof.md', 'a\u001b[31m'],
+    ['vary', 'roof.md', '--on', '\u001b[31m'],
+    ['compare', '\u001b[31m', 'roof.md'],
+    ['modules', '\u001b[31m'],
+    ['check', '--\u001b[31m', 'roof.md'],
+  ])('is shown and not obeyed: %j %j', async (...args) => {
+    const { status, stderr } = await undercroft(args, { cwd: folderWith({ 'roof.md': sound }) })
+    expect(status).toBe(2)
+    expect(stderr).toContain('␛[31m')
+    expect(stderr).not.toContain('\u001b')
+  })
+})

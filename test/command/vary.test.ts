@@ -102,6 +102,13 @@ describe('vary with ranges, sweeps and samples', () => {
     expect(readFileSync(join(cwd, 'sweep.svg'), 'utf8')).toContain('as site.span goes from 3.00 to 5.00 m')
   })
 
+  it('--sweep: a demand that turns to help has no ratio, which is no refusal', async () => {
+    const cwd = folderWith({ 'roof.md': ranged })
+    const args = ['vary', 'roof.md', '--sweep', 'site.load=-10..10 kPa/3', '--on', '1.02']
+    const { stdout } = await undercroft(args, { cwd })
+    expect(stdout.split('\n')[2]?.split(/ {2,}/)).toEqual(['−10.00 kN/m²', 'none', 'none'])
+  })
+
   it('--samples: the share of each check with its interval; the same seed gives the same bytes', async () => {
     const cwd = folderWith({ 'roof.md': ranged })
     const args = ['vary', 'roof.md', '--samples', '20000', '--on', 'strip.M']
