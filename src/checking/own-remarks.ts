@@ -35,9 +35,12 @@ export const asYaml = (remarks: readonly string[] | undefined): string | undefin
 /** The two lines that the program itself writes at the head of a record. */
 export const headLines = (notebook: string): readonly string[] => [
   `Checking record of ${notebook}, kept by \`undercroft tick\`.`,
-  'A tick stands while formula, source, inputs and result of its step are printed as they were.',
+  'A tick stands while words, formula, source, inputs and result of its step are printed as they were.',
 ]
+
+/** What earlier versions wrote in place of the second. */
+const earlier = 'A tick stands while formula, source, inputs and result of its step are printed as they were.'
 
 /** Whether a remark is one of them, of this notebook or of one that had another name. */
 export const isHeadLine = (line: string): boolean =>
-  line === headLines('')[1] || /^Checking record of .*, kept by `undercroft tick`\.$/.test(line)
+  line === headLines('')[1] || line === earlier || /^Checking record of .*, kept by `undercroft tick`\.$/.test(line)

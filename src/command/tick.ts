@@ -89,15 +89,16 @@ function changed({ notebook, workings }: Evaluated, kept: KeptRecord, { steps: w
   const state = checkingState(workings, kept.record)
   const steps = [...new Set(words.flatMap(word => stepsMeant(word, state.steps, workings)))]
   const { record, did } = changedRecord({ state, steps, signed, options })
-  const { counts } = checkingState(workings, record)
+  const after = checkingState(workings, record)
+  const { counts } = after
   const done = `${did}; ${counts.checked} of ${counts.steps} checked, ${counts.fallen} fallen, ${counts.open} open`
-  return { record, says: [done, ...carriedWords(kept.record, state)].join('\n') }
+  return { record, says: [done, ...carriedWords(kept.record, after)].join('\n') }
 }
 
-/** Whose ticks this run puts under another name. */
-const carriedWords = (kept: CheckingRecord, state: CheckingState): string[] =>
-  state.renamed
-    .filter(({ was }) => kept.has(was) && !state.record.has(was))
+/** Which blocks this run puts under another name, where ticks from before stand. */
+const carriedWords = (kept: CheckingRecord, { renamed, record }: CheckingState): string[] =>
+  renamed
+    .filter(({ was }) => kept.has(was) && !record.has(was))
     .map(
       ({ block, was, steps }) =>
         `\`${was}\` is called \`${block}\` now: its ticks stand there at ${plural(steps.length, 'step')}, marked \`from: ${was}\``,

@@ -271,6 +271,11 @@ describe('tick', () => {
     const text = readFileSync(join(cwd, 'a.checked.yaml'), 'utf8')
     expect(text).toMatch(/\npush:\n {2}- \{ step: u, from: thrust, by: J\. Okonedo, /)
     expect(text).not.toContain('\nthrust:')
+    writeFileSync(join(cwd, 'a.checked.yaml'), text.replace('push:', 'thrust:').replaceAll('from: thrust, ', ''))
+    expect((await tick(cwd, 'push', '--remove', ...by('J. Okonedo'))).stdout).toBe(
+      '2 steps unticked; 1 of 3 checked, 0 fallen, 0 open\n',
+    )
+    writeFileSync(join(cwd, 'a.checked.yaml'), text)
     await undercroft(['issue', 'a.md', '--html-only'], { cwd })
     const html = readFileSync(join(cwd, 'a.html'), 'utf8').replace(/<[^>]+>/g, '')
     expect(html).toContain(
