@@ -139,6 +139,15 @@ describe('ticks of a block that was renamed', () => {
     expect(gone).toHaveLength(5)
   })
 
+  it('stand at what is left as it was where a row was put in as well', () => {
+    const ticks = tickedAll(list(roof, wall))
+    const state = stateOf(list(sill, roof, wall).replace('rows r', 'rows s'), ticks)
+    expect(state.renamed.map(({ block, was, steps }) => [block, was, ...steps.map(({ key }) => key)])).toEqual([
+      ['s', 'r', 'n_2', 'n_3'],
+    ])
+    expect([state.counts.fallen, state.gone]).toEqual([2, []])
+  })
+
   it('are gone where two blocks are printed the same: nobody can tell which it was', () => {
     const { gone, counts } = stateOf(`${site()}${strip('roof')}${strip('wall')}`, record)
     expect([gone.length, counts.checked]).toEqual([5, 0])
