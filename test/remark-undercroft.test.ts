@@ -202,6 +202,8 @@ describe('remarkUndercroft among other plugins', () => {
     }
     const { html } = await page(text, { before: [spy as Plugin] })
     expect(html).toContain('<h1>Roof of the store</h1>')
+    // the title of a block stands a level below the heading before it
+    expect(html).toContain('<h2><span class="no">1</span> Strip</h2>')
     expect(html).toContain('id="b-strip"')
   })
 })

@@ -36,7 +36,7 @@ const words: ReadonlyMap<string, string> = new Map([
   ['or', 'it joins conditions'],
   ['not', 'it turns a condition round'],
   ...['pi', 'π'].map(word => [word, 'it is the number 3.14159…'] as const),
-  ...[...strangeWords, '__proto__'].map(word => [word, 'it is kept free of meaning'] as const),
+  ...[...strangeWords].map(word => [word, 'it is kept free of meaning'] as const),
 ])
 
 /** The micro sign counts as the Greek letter, so that one name has one spelling. */

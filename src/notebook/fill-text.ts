@@ -67,9 +67,8 @@ function tableUnder(
   return { start: end, end, text }
 }
 
-/** Insertions come before what is taken away at the same place. */
 function applied(text: string, edits: readonly Edit[]): string {
-  const sorted = [...edits].sort((a, b) => a.start - b.start || a.end - b.end)
+  const sorted = [...edits].sort((a, b) => a.start - b.start)
   let at = 0
   let filled = ''
   for (const { start, end, text: own } of sorted) {

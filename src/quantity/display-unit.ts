@@ -45,7 +45,7 @@ export const displayPoint = (system: System): Unit => unitOf(system === 'SI' ? '
 
 function built(dimension: Dimension, system: System): Unit {
   const mass = exponentOf(dimension, 'mass')
-  const isForce = mass.n !== 0 && add(exponentOf(dimension, 'time'), multiply(mass, rational(2))).n === 0
+  const isForce = add(exponentOf(dimension, 'time'), multiply(mass, rational(2))).n === 0
   const force = isForce ? mass : zero
   const parts: UnitPart[] = [{ name: forceUnit[system], exponent: force }]
   for (const [base, name] of Object.entries(baseUnits[system]) as [Base, string][])

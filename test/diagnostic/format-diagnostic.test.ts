@@ -126,12 +126,12 @@ describe('carets', () => {
 
 describe('what steers a terminal', () => {
   it('is shown, not obeyed', () => {
-    const text = 'a\u001b[31m\u202evaleu\u0000\u009b'
+    const text = 'a\u001b[31m\u202evaleu\u2066\u0000\u009b'
     const shown = formatDiagnostic(fault(placeIn(text, 'valeu'), { says: 'x\u001b[2J\ny' }), {
       path: '\u001b.md',
       text,
     })
-    expect(shown.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\u202e]/u)
+    expect(shown.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\u202e\u2066]/u)
     expect(shown).toContain('x␛[2J␊y')
     expect(overCarets(shown.split('\n').slice(2))).toBe('valeu')
   })

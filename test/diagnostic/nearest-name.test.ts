@@ -20,6 +20,10 @@ describe('the nearest name', () => {
     expect(nearestName(name, keys)).toBeUndefined()
   })
   it('the first of equals is taken', () => expect(nearestName('roof_x', ['roof_a', 'roof_b'])).toBe('roof_a'))
+  it('four slips are too many, however long the name', () => {
+    expect(nearestName('corner_hold_down_xy', ['corner_hold_down'])).toBe('corner_hold_down')
+    expect(nearestName('corner_hold_down_xyz', ['corner_hold_down'])).toBeUndefined()
+  })
   it('nothing to choose from', () => expect(nearestName('value', [])).toBeUndefined())
   it('a name itself is always its own nearest', () => {
     const names = fc.uniqueArray(fc.stringMatching(/^[a-z]{1,12}$/), { minLength: 1 })

@@ -104,6 +104,9 @@ describe('compile: values', () => {
     expect(run('interpolate(t, a)', Number.NaN)).toBeNaN()
     const table = (x: number[], y: number[]): Compiled =>
       compile(formula('interpolate(t, a)'), name => (name === 't' ? { kind: 'table', x, y } : seatOf(name)))
+    const above = table([1, 2], [5, 6])
+    expect(above(Float64Array.of(1 - 1e-12))).toBe(5)
+    expect(above(Float64Array.of(0.999))).toBeNaN()
     expect(() => table([1, 1], [2, 3])).toThrow(RangeError)
     expect(() => table([2, 1], [2, 3])).toThrow(RangeError)
     expect(() => table([1, 2], [2])).toThrow(RangeError)

@@ -222,6 +222,19 @@ describe('chooseDigits: random formulas in units', () => {
 })
 
 describe('chooseDigits: traps', () => {
+  test('chooseDigits: half a unit of the last place of an operand moves the result by one unit of its last place at most', () => {
+    let raised = 0
+    for (let x = 1.01234; x < 9.9; x += 0.08765) {
+      const line = lineOf('x^3', { x: { value: x } })
+      const { operands, place } = chooseDigits({ ...line, resultUnit: one, figures: 4 })
+      const half = lastPlace(operands[0]!) / 2
+      const moved = Math.max((x + half) ** 3 - x ** 3, x ** 3 - (x - half) ** 3)
+      expect(moved, `${x}`).toBeLessThanOrEqual(place * (1 + 1e-9))
+      if (figuresOf(operands[0]!) > 4) raised++
+    }
+    expect(raised).toBeGreaterThan(50)
+  })
+
   test('chooseDigits: typed digits are printed as typed and count as exact', () => {
     const digits = choose('a * b', { a: { value: 3.4, digits: '3.40' }, b: { value: 1 / 3 } })
     expect(digits).toEqual({ operands: ['3.40', '0.3333'], result: '1.133', fewer: false, place: 0.001 })

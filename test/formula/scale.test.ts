@@ -26,6 +26,10 @@ const units: Readonly<Record<string, string>> = {
   r: 'percent',
   T: 'degC',
   q: 'kN/m^2',
+  m_Hg: 'mmHg',
+  t_Hg: 'torr',
+  t_y: 'yr',
+  t_d: 'day',
 }
 const unitOfName = (name: string): Unit | undefined => (name in units ? unitOf(units[name]!) : undefined)
 
@@ -34,6 +38,9 @@ describe('coherent', () => {
     ['k * w * l^2', 'kN*m/m', true],
     ['k * w * l^2', 'kip*ft/ft', false],
     ['w * l + P / l', 'kN/m', true],
+    ['m_Hg + m_Hg', 'mmHg', true],
+    ['m_Hg + t_Hg', 'torr', false],
+    ['t_y + 365 * t_d', 'yr', false],
     ['w * l + P / d', 'kN/m', false],
     ['l + d', 'm', false],
     ['P / d', 'kN/m', false],

@@ -18,6 +18,7 @@ describe('bytes of a file', () => {
     ['a cut character', [0xe5, 0x9c]],
     ['an overlong form', [0xc0, 0x80]],
     ['a surrogate', [0xed, 0xa0, 0x80]],
+    ['bytes that end like U+FFFD', [0xff, 0xbf, 0xbd]],
   ])('%s is refused at the first bad byte', (_, bad) => {
     const notebook = read(head, 'A replaced \ufffd first.\nHöhe ', bad, ' b\n')
     expect(onlyFault(notebook)).toMatchObject({ rule: 'file-not-utf8', place: { line: 6, column: 6 } })

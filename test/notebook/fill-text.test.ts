@@ -35,6 +35,10 @@ describe('fill text: where it puts a table', () => {
     expect(filled(text)).toBe(wanted)
     expect(filled(wanted)).toBe(wanted)
   })
+  it('and leaves a comment of the author behind a table where the mark of its end is gone', () => {
+    const own = `${fence}\n\n<!-- undercroft: results of a -->\n\n| a |\n| - |\n\n<!-- checked by hand -->\n`
+    expect(filled(own, { block: () => undefined })).toBe(own)
+  })
   it('not under a fence that is left open', () => expect(filled('```work a\nx = 1 m\n')).toBe('```work a\nx = 1 m\n'))
   it.each(['\r\n', '\r'])('in the line endings of the author: %j', ending => {
     const text = `# A\n\n${fence}\n\nIt is :value[a.x].\n`.replaceAll('\n', ending)

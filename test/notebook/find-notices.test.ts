@@ -23,6 +23,7 @@ describe('boxes: what is read', () => {
   })
   it.each([
     ':::note\nx\n:::',
+    ':::mood\nx\n:::',
     ':::note\n:::tip\nx\n:::\n:::',
     '::: note\nx\n:::',
     '::leaf',

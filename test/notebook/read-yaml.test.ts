@@ -86,6 +86,7 @@ describe('YAML of a block: refusals', () => {
   })
   it('a tab as indent is named', () => {
     expect(onlyFault(inputs('layers:\n\t- a').notebook).says).toBe('The line is indented with a tab')
+    expect(onlyFault(inputs('layers: [, a]').notebook).says).toBe('A comma has nothing before it')
   })
   it('a second key notes where the first stands', () => {
     const fault = onlyFault(inputs('load: 1 kN\nspan: 2 m\nload: 3 kN').notebook)

@@ -2,13 +2,17 @@ import { toHtml } from 'hast-util-to-html'
 import { describe, expect, it } from 'vitest'
 import type { CheckLine } from '../../src/evaluation/workings.ts'
 import { cross, tick, verdict } from '../../src/typesetting/marks.ts'
-import { tallyChecks } from '../../src/typesetting/tally-checks.ts'
+import { isDoubtful, tallyChecks } from '../../src/typesetting/tally-checks.ts'
 
 const plain = { satisfied: true, doubts: [], verdict: 'satisfied' } as const
 const failing = { satisfied: false, doubts: ['outside limits'], verdict: 'not satisfied' } as const
 const doubtful = { satisfied: true, doubts: ['outside limits'], verdict: 'satisfied but outside limits' } as const
 
 describe('tally-checks', () => {
+  it('tally-checks: only what is satisfied is doubtful', () => {
+    expect([plain, failing, doubtful].map(isDoubtful)).toEqual([false, false, true])
+  })
+
   it('tally-checks: a doubtful check is counted apart, the worst first', () => {
     const checks = [plain, doubtful, failing, plain, doubtful] as unknown as CheckLine[]
     expect([...tallyChecks(checks)].map(([words, { length }]) => [words, length])).toEqual([

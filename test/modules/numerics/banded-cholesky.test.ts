@@ -21,6 +21,12 @@ describe('banded Cholesky: solutions', () => {
     })
   })
 
+  it('refuses a matrix that is singular but for rounding', () => {
+    const matrix = (last: number) => ({ size: 2, band: 1, rows: Float64Array.of(0, 1, 1, last) })
+    expect(() => solveBand(matrix(1 + 4e-14), Float64Array.of(1, 1))).toThrow('singular')
+    expect(() => solveBand(matrix(1 + 1e-12), Float64Array.of(1, 1))).not.toThrow()
+  })
+
   it('leaves matrix and load as they were', () => {
     const [matrix, load] = [secondDifference(4), Float64Array.of(1, 2, 3, 4)]
     solveBand(matrix, load)

@@ -8,6 +8,16 @@ const equal = (count: number) =>
   continuousBeam({ spans: Array.from({ length: count }, () => 1), loads: Array.from({ length: count }, () => 1) })
 
 describe('continuous beam', () => {
+  it('continuous-beam: a short span that a long one lifts sags nowhere: its greatest moment is nil, at its end', () => {
+    const { supports, spans } = continuousBeam({ spans: [10, 1, 10], loads: [1, 1, 1] })
+    const end = continuousBeam({ spans: [10, 1], loads: [1, 1] })
+    // three moments: 2 M (10 + 1) = -(10^3 + 1^3) / 4
+    expect(end.supports[1]).toBeCloseTo(-1001 / 88, 12)
+    expect(end.spans[1]).toMatchObject({ sagging: 0 })
+    expect(end.spans[1]?.right).toBeLessThan(0)
+    expect(spans[1]?.sagging).toBeCloseTo((supports[1] ?? Number.NaN) + 1 / 8, 12)
+  })
+
   // Handbook coefficients of equal spans, all loaded (standard tables, memory), as printed.
   it.each([
     [2, [0.125], [0.0703], [0.375, 0.625]],

@@ -2,6 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { NumericRefusal } from '../../../src/modules/numerics/numeric-refusal.ts'
 import type { EdgeKind } from '../../../src/modules/numerics/plate-axis.ts'
+import { plateChange } from '../../../src/modules/numerics/plate-changes.ts'
+import { plateField } from '../../../src/modules/numerics/plate-field.ts'
 import { edgeNames, type PlatePanel } from '../../../src/modules/numerics/plate-panel.ts'
 import { plateStateAt } from '../../../src/modules/numerics/plate-state.ts'
 import { thinPlate } from '../../../src/modules/numerics/thin-plate.ts'
@@ -25,6 +27,21 @@ const anyPanel: fc.Arbitrary<PlatePanel> = fc.record({
   load: anyLoad,
 })
 const runs = { numRuns: 40, seed: 20 }
+
+describe('thin plate: verification', () => {
+  it('thin-plate: a moment at an edge counts in the change between the meshes, as one in the panel does', () => {
+    const solved = thinPlate({ ratio: 1, edges: all('fixed'), nu: 0.2, load: uniform })
+    const field = plateField(solved.panel, solved.verification.meshes.fine)
+    expect(plateChange(solved, field).moment).toBeLessThan(1e-9)
+    const { left } = solved.edges
+    if (!left.hogging) throw new Error('a fixed edge hogs')
+    const moved = { ...left, hogging: { ...left.hogging, value: 1.1 * left.hogging.value } }
+    const edges = { ...solved.edges, left: moved }
+    expect(plateChange({ ...solved, edges }, field).moment).toBeCloseTo(1 / 11, 6)
+    const sagging = { ...solved.sagging, x: { ...solved.sagging.x, value: 1.1 * solved.sagging.x.value } }
+    expect(plateChange({ ...solved, sagging }, field).moment).toBeGreaterThan(0.01)
+  })
+})
 
 describe('thin plate: symmetry', () => {
   it('swapping the axes swaps the answers', () => {
