@@ -2,10 +2,12 @@ import { nearestName } from '../diagnostic/nearest-name.ts'
 import { scalarOf } from './entry-parts.ts'
 import { readRange } from './read-range.ts'
 import { error, type Reading } from './reading.ts'
+import { refuseOtherKeys } from './refuse-other-keys.ts'
 import type { Assumption, Entry, Keyed, Written } from './types.ts'
 
 const texts = ['basis', 'closes', 'measured', 'evidence', 'symbol'] as const
 const known = ['value', 'basis', 'range', 'status', 'closes', 'measured', 'evidence', 'symbol'] as const
+const keysHelp = `Its keys are ${known.map(name => `\`${name}\``).join(', ')}`
 const statuses = ['confirmed', 'hold'] as const
 
 /** Returns one row of the register, or nothing where it has no value. `cover: 1.8 m` is short for a value alone. */
@@ -13,7 +15,8 @@ export function readAssumption({ key, value }: Keyed, reading: Reading): Assumpt
   const keys = value.kind === 'map' ? value.entries : [{ key, value }]
   const part = (name: string): Entry | undefined =>
     value.kind === 'map' ? keys.find(entry => entry.key.text === name)?.value : name === 'value' ? value : undefined
-  if (value.kind === 'map') refuseOtherKeys(value.entries, reading)
+  if (value.kind === 'map')
+    refuseOtherKeys(value.entries, { keys: known, rule: 'key-unknown', of: 'An assumption', help: keysHelp, reading })
   const text = (name: string): Written | undefined => {
     const entry = part(name)
     const written = entry && scalarOf(entry, { rule: 'value-kind', key: name, reading })
@@ -53,14 +56,4 @@ function readStatus(written: Written | undefined, reading: Reading): Assumption[
   error(reading, 'choice-unknown', { place: written.place, says: `\`${written.text}\` is not a status`, help })
   // What is not known to be confirmed is to be confirmed.
   return 'hold'
-}
-
-function refuseOtherKeys(entries: readonly Keyed[], reading: Reading): void {
-  for (const { key } of entries) {
-    if (known.some(name => name === key.text)) continue
-    const near = nearestName(key.text, known)
-    const help =
-      near === undefined ? `Its keys are ${known.map(name => `\`${name}\``).join(', ')}` : `Write \`${near}\``
-    error(reading, 'key-unknown', { place: key.place, says: `An assumption has no key \`${key.text}\``, help })
-  }
 }

@@ -1,11 +1,17 @@
-import { nearestName } from '../diagnostic/nearest-name.ts'
 import { entriesOf, entryPlace, itemsOf } from './entry-parts.ts'
 import { error } from './reading.ts'
+import { refuseOtherKeys } from './refuse-other-keys.ts'
 import { readDate, readText, type TitleValue } from './title-values.ts'
-import type { Entry, Keyed, Revision } from './types.ts'
+import type { Entry, Revision } from './types.ts'
 
 const rule = 'front-matter-value'
 const keys = ['mark', 'date', 'note'] as const
+const known = {
+  keys,
+  rule: 'front-matter-key',
+  of: 'A row of `revisions`',
+  help: 'It has `mark`, `date` and `note`',
+} as const
 
 /** Returns the revision table. Refuses a row without a mark, a day or a reason, and a mark given twice. */
 export function readRevisions(value: TitleValue): readonly Revision[] {
@@ -25,7 +31,7 @@ export function readRevisions(value: TitleValue): readonly Revision[] {
 function readRevision(value: TitleValue): Revision | undefined {
   const entries = entriesOf(value.entry, { rule, ...value })
   if (entries === undefined) return undefined
-  refuseOtherKeys(entries, value)
+  refuseOtherKeys(entries, { ...known, reading: value.reading })
   const part = (key: string): Entry | undefined => entries.find(entry => entry.key.text === key)?.value
   const text = (key: string): string => readPart(part(key), { ...value, key })
   const [mark, date, note] = [text('mark'), readDay(part('date'), value), text('note')]
@@ -43,16 +49,3 @@ const readPart = (entry: Entry | undefined, value: TitleValue): string =>
 
 const readDay = (entry: Entry | undefined, value: TitleValue): string =>
   entry === undefined ? '' : readDate({ ...value, key: 'date', entry })
-
-function refuseOtherKeys(entries: readonly Keyed[], { reading }: TitleValue): void {
-  for (const { key } of entries) {
-    if (keys.some(known => known === key.text)) continue
-    const near = nearestName(key.text, keys)
-    const help = near === undefined ? 'It has `mark`, `date` and `note`' : `Write \`${near}\``
-    error(reading, 'front-matter-key', {
-      place: key.place,
-      says: `A row of \`revisions\` has no key \`${key.text}\``,
-      help,
-    })
-  }
-}

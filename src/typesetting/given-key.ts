@@ -7,6 +7,4 @@ export function fieldOf({ name, row }: GivenRow): string {
 }
 
 /** The full name of a given value, by which its users are known: rows of a list are numbered. */
-export function keyOf(given: GivenRow, block: string): string {
-  return given.row ? `${block}.${fieldOf(given)}_${given.row.index}` : `${block}.${given.name}`
-}
+export const keyOf = ({ name }: GivenRow, block: string): string => `${block}.${name}`

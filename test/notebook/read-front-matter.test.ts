@@ -102,6 +102,20 @@ describe('title block: refusals', () => {
     expect(fault).toMatchObject({ rule: 'front-matter-key', severity: 'error', help: 'Write `prepared`' })
     expect(fault.place).toEqual({ line: 3, column: 1, offset: 19, end: 28 })
   })
+  it('a line of the design basis names the key whose value is wrong, and a key that it has not', () => {
+    const lineOf = (line: string) =>
+      titleOf(`design basis: [{ ${line} }]`).diagnostics.map(({ says, help }) => [says, help])
+    expect(lineOf('what: [a, b], shown by: roof.area').flat()).toEqual([
+      'Expected one value for `what`, got a list',
+      'Give one value',
+    ])
+    expect(lineOf('what: depth, value: [a], shown by: roof.area')).toEqual([
+      ['Expected one value for `value`, got a list', 'Give one value'],
+    ])
+    expect(lineOf('what: depth, shown by: roof.area, shwn: x')).toEqual([
+      ['A line of `design basis` has no key `shwn`', expect.stringContaining('{ what: people sheltered')],
+    ])
+  })
   it('a hyphen in `check level` is seen through', () => {
     expect(onlyFault(titleOf('check-level: self')).help).toBe('Write `check level`')
   })
