@@ -1,4 +1,4 @@
-import { entriesOf, itemsOf, scalarOf } from './entry-parts.ts'
+import { entriesOf, entryPlace, itemsOf, scalarOf } from './entry-parts.ts'
 import { readNames } from './read-names.ts'
 import { error } from './reading.ts'
 import { refuseOtherKeys } from './refuse-other-keys.ts'
@@ -24,10 +24,10 @@ function readRequirement(value: TitleValue): Requirement[] {
   const [what, of] = [text('what'), text('value')]
   const shown = part('shown by')
   const shownBy = shown ? readNames({ ...value, key: 'shown by', entry: shown }) : []
-  const at = entries[0]?.key.place
+  const at = entries[0]?.key.place ?? entryPlace(value.entry)
   if (what && (of || shownBy.length > 0)) return [{ what, ...(of ? { value: of } : {}), shownBy }]
   const isRefused = [part('what'), part('value')].some(entry => entry !== undefined && entry.kind !== 'scalar')
-  if (at === undefined || isRefused) return []
+  if (isRefused) return []
   const says = what
     ? `\`${what.text}\` has no value and no check`
     : 'A line of `design basis` does not say `what` is asked'

@@ -109,6 +109,7 @@ describe('title block: refusals', () => {
       'Expected one value for `what`, got a list',
       'Give one value',
     ])
+    expect(lineOf('')).toEqual([['A line of `design basis` does not say `what` is asked', expect.any(String)]])
     expect(lineOf('what: depth, value: [a], shown by: roof.area')).toEqual([
       ['Expected one value for `value`, got a list', 'Give one value'],
     ])
