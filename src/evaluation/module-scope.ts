@@ -9,25 +9,7 @@ import { ownFormula } from './own-text.ts'
 import type { Entity, Judged, Operands, PlannedLine, Row } from './plan-types.ts'
 import { resultUnit } from './result-unit.ts'
 import { rowSymbol } from './row-symbol.ts'
-
-/** Names of a module's block, or of one row of it. */
-export interface Scope {
-  readonly names: Map<string, Entity | readonly Entity[]>
-  /** Choices by name. */
-  readonly words: Map<string, string>
-  /** Optional inputs that were given. */
-  readonly given: Set<string>
-  /** The rows of each list, each with a scope of its own. */
-  readonly lists: Map<string, readonly ListRow[]>
-  readonly parent?: Scope
-  /** In a row's scope: the row before it. */
-  readonly before?: Scope
-}
-
-export interface ListRow {
-  readonly scope: Scope
-  readonly row: Row
-}
+import { findIn, isGiven, type Scope, wordIn } from './scope.ts'
 
 /** Where steps are being planned: which block, scope, guards and row. */
 export interface Stage {
@@ -47,40 +29,17 @@ export interface Stage {
   readonly step?: Step
 }
 
-export const newScope = (parent?: Scope, before?: Scope): Scope => ({
-  names: new Map(),
-  words: new Map(),
-  given: new Set(),
-  lists: new Map(),
-  ...(parent ? { parent } : {}),
-  ...(before ? { before } : {}),
-})
-
-const prev = 'prev_'
-
-/** What a name stands for: in this scope, in an outer one, or with `prev_` before it in the row before. */
-export function findIn(scope: Scope, name: string): Entity | readonly Entity[] | undefined {
-  const found = scope.names.get(name) ?? (scope.parent && findIn(scope.parent, name))
-  return found ?? (name.startsWith(prev) ? scope.before?.names.get(name.slice(prev.length)) : undefined)
-}
-
+/** What names stand for where a stage stands. */
 export const findFor =
   (stage: Stage): Find =>
   name =>
     findIn(stage.scope, name)
-
-export function wordIn(scope: Scope, name: string): string | undefined {
-  return scope.words.get(name) ?? (scope.parent && wordIn(scope.parent, name))
-}
 
 /** The key by which an input is known outside its block: `roof.edges`; in a row `stack.material_2`. */
 export function inputKey({ scope, blockName, row }: Stage, name: string): string {
   const own = row && (scope.words.has(name) || scope.names.has(name))
   return own ? `${blockName}.${name}_${row.index + 1}` : `${blockName}.${name}`
 }
-
-const isGiven = (scope: Scope, name: string): boolean =>
-  scope.given.has(name) || (scope.parent !== undefined && isGiven(scope.parent, name))
 
 /** Our own bug in a module, with where it stands. */
 export const moduleFault = (stage: Stage, says: string): Error => new Error(`module ${stage.module.id}: ${says}`)

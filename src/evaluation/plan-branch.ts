@@ -1,9 +1,10 @@
 import type { Condition, Input, Module, WhenStep } from '../modules/module.ts'
 import { newSlot } from './draft.ts'
 import { pushOp } from './draft-ops.ts'
-import { addLine, inputKey, judge, lineBase, moduleFault, type Stage, truthOf, wordIn } from './module-scope.ts'
+import { addLine, inputKey, judge, lineBase, moduleFault, type Stage, truthOf } from './module-scope.ts'
 import type { PlanSteps } from './plan-rows.ts'
 import type { PlannedBranch } from './plan-types.ts'
+import { wordIn } from './scope.ts'
 
 type WordCondition = Exclude<Condition, { readonly formula: string }>
 

@@ -1,7 +1,8 @@
 import type { CarriedStep, FormulaStep, TakeStep } from '../modules/module.ts'
 import { pushValue } from './draft-ops.ts'
-import { addLine, declare, findIn, lineBase, moduleFault, newScope, type Stage, soundStep } from './module-scope.ts'
+import { addLine, declare, lineBase, moduleFault, type Stage, soundStep } from './module-scope.ts'
 import type { Entity } from './plan-types.ts'
+import { findIn, newScope } from './scope.ts'
 
 /** Plans one line of working: proved, given its slot, worked out when its numbers are known. */
 export function planFormula(stage: Stage, step: Omit<FormulaStep, 'kind'>): void {

@@ -2,10 +2,11 @@ import type { Place } from '../diagnostic/diagnostic.ts'
 import type { Condition, Limit, Step } from '../modules/module.ts'
 import { pushOp } from './draft-ops.ts'
 import { truth } from './judge-blocks.ts'
-import { findIn, judge, type Stage } from './module-scope.ts'
+import { judge, type Stage } from './module-scope.ts'
 import { ownFormula } from './own-text.ts'
 import { planSteps } from './plan-steps.ts'
 import type { Entity, Judged, PlannedLimit } from './plan-types.ts'
+import { findIn } from './scope.ts'
 
 interface Method {
   readonly steps: readonly Step[]

@@ -4,8 +4,9 @@ import type { Axis, Table } from '../modules/table.ts'
 import { fromUnit, inUnit } from '../quantity/to-unit.ts'
 import { unitOf } from '../quantity/unit.ts'
 import { pushOp } from './draft-ops.ts'
-import { addLine, declare, findIn, inputKey, lineBase, moduleFault, type Stage, wordIn } from './module-scope.ts'
+import { addLine, declare, inputKey, lineBase, moduleFault, type Stage } from './module-scope.ts'
 import type { Entity } from './plan-types.ts'
+import { findIn, wordIn } from './scope.ts'
 import { settled } from './settled.ts'
 
 /** Plans a look-up: a word picks its row or column at once, a number is interpolated when it is known. */

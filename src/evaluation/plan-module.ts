@@ -1,12 +1,13 @@
 import type { Input } from '../modules/module.ts'
 import type { Definition } from './definition.ts'
 import { type Draft, newSlot } from './draft.ts'
-import { judge, type ListRow, newScope, type Scope, type Stage } from './module-scope.ts'
+import { judge, type Stage } from './module-scope.ts'
 import { forgetWhereStopped, planWithLimits } from './plan-limits.ts'
 import { planRanges } from './plan-ranges.ts'
 import { gatherRows } from './plan-rows.ts'
 import { planSecond } from './plan-second.ts'
 import type { Judged, PlannedFormula, PlannedGiven, PlannedInput } from './plan-types.ts'
+import { type ListRow, newScope, type Scope } from './scope.ts'
 
 /** Plans one calc block whose inputs are all ready: its given values, limits, steps, second method and cautions. */
 export function planModule(draft: Draft, definition: Extract<Definition, { kind: 'module' }>): void {

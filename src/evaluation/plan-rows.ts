@@ -1,5 +1,6 @@
 import type { EachStep, PairsStep, Step } from '../modules/module.ts'
-import { type ListRow, moduleFault, type Stage } from './module-scope.ts'
+import { moduleFault, type Stage } from './module-scope.ts'
+import type { ListRow } from './scope.ts'
 import { stepByStep } from './step-by-step.ts'
 
 /** How the steps of one row are planned. */

@@ -1,9 +1,10 @@
 import type { Comparison, Second } from '../modules/module.ts'
 import { newSlot } from './draft.ts'
-import { findIn, judge, moduleFault, newScope, type Stage } from './module-scope.ts'
+import { judge, moduleFault, type Stage } from './module-scope.ts'
 import { guardedBy } from './plan-branch.ts'
 import { forgetWhereStopped, planWithLimits } from './plan-limits.ts'
 import type { Entity, PlannedLine, PlannedSecond } from './plan-types.ts'
+import { findIn, newScope } from './scope.ts'
 import { givenBy, usedBy } from './used-by.ts'
 
 /** Plans the second method: its steps see the first method's, and what both rest on is read off the two graphs. */

@@ -1,9 +1,10 @@
 import type { Method, Solved } from '../modules/method.ts'
 import type { SolveStep } from '../modules/module.ts'
 import { pushOp } from './draft-ops.ts'
-import { addLine, declare, findIn, lineBase, moduleFault, type Stage, soundStep, wordIn } from './module-scope.ts'
+import { addLine, declare, lineBase, moduleFault, type Stage, soundStep } from './module-scope.ts'
 import { ownDimension } from './own-text.ts'
 import type { Entity, PlannedSolve } from './plan-types.ts'
+import { findIn, wordIn } from './scope.ts'
 import { settled } from './settled.ts'
 
 /** Plans a numerical method: what it takes is proved; its answers are kept by the numbers it took. */

@@ -8,7 +8,7 @@ import { unitOf } from '../quantity/unit.ts'
 import { lookAt } from './plan-look.ts'
 import type { Entity, PlannedLook } from './plan-types.ts'
 import { exactOf, type PrintContext, printedOf, siOf } from './print-context.ts'
-import { type Loose, printNumbers } from './print-formula.ts'
+import { type Loose, printNumbers } from './print-numbers.ts'
 import type { LineBase } from './printed-line.ts'
 import type { Interpolated, LookedAxis, LookLine } from './workings.ts'
 
