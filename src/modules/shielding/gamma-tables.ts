@@ -12,7 +12,7 @@ export const buildUpMedia = {
 
 /** What is known of the fits past their range, as a caution. Held by a test against the factors of `build-up-deep.csv`. */
 export const beyondTheFit =
-  'The build-up is fitted to 10 mean free paths. From 12 to 20 the fit lies above factors computed apart, by up to a factor of two, and above the older tables (from memory): more comes through by it.'
+  'The build-up is fitted to 10 mean free paths. From 12 to 20 the fit lies above factors computed apart, by 1 to 120 %, and above the older tables (from memory): more comes through by it.'
 
 const energies: Axis = { kind: 'words', says: 'photon energy', keys: Object.keys(photonEnergies) }
 const media: Axis = { kind: 'words', says: 'material of the build-up', keys: Object.keys(buildUpMedia) }
