@@ -34,6 +34,7 @@ export const falloutDecay = defineModule({
     measured_at: quantity('time', {
       ...when,
       says: 'time of that rate, after the detonation',
+      note: 'Not after the arrival: the law counts from the detonation, from half an hour on',
       symbol: 't_m',
       least: '0.5 hr',
     }),
@@ -154,7 +155,7 @@ export const falloutDecay = defineModule({
     enter_at: '2 hr',
     leave_at: '336 hr',
     protection_factor: '400',
-    dose_limit: '250 mSv',
+    dose_limit: '18 mSv',
     rate_wanted: '1 mSv/hr',
   },
 })
