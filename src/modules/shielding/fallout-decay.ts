@@ -155,7 +155,7 @@ export const falloutDecay = defineModule({
     enter_at: '2 hr',
     leave_at: '336 hr',
     protection_factor: '400',
-    dose_limit: '18 mSv',
+    dose_limit: '250 mSv',
     rate_wanted: '1 mSv/hr',
   },
 })
