@@ -36,14 +36,11 @@ const gap = 0.015
 /** The share of the width that a label with its value takes. */
 const words = 0.45
 
-/** What is left behind a layer, written where the chart has room: right of the last layer, else under the curve or in the next layer. */
-function leftBehind(slice: Slice, about: { floor: number; width: number; next: number }): Shape {
-  const { floor, width, next } = about
-  const before = next < words * width && slice.to > words * width && slice.to < width
-  const at: Point = before
-    ? [slice.to - gap * width, slice.bottom + 0.12 * floor]
-    : [slice.to + gap * width, slice.bottom]
-  return { kind: 'label', at, label: slice.view.label('T_after'), anchor: before ? 'end' : 'start' }
+/** What is left behind a layer, written at its height: in the next layer where that has room for it, else right of the stack. */
+function leftBehind(slice: Slice, about: { width: number; next: number }): Shape {
+  const { width, next } = about
+  const face = next < words * width ? width : slice.to
+  return { kind: 'label', at: [face + gap * width, slice.bottom], label: slice.view.label('T_after'), anchor: 'start' }
 }
 
 const thicknessOf = (slice: Slice | undefined): number => (slice ? slice.to - slice.from : 0)
