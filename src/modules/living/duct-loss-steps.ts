@@ -15,7 +15,7 @@ const ductSteps: readonly Step[] = [
   step('v', '4 * flow / (pi * bore^2)', { says: 'mean speed', unit: speeds }),
   step('Re', 'v * bore / viscosity', { says: 'Reynolds number' }),
   frictionFactor({ Re: 'Re', roughness: 'roughness', bore: 'bore' }),
-  look('zeta_in', entranceLoss, { row: 'entrance', says: 'entrance', symbol: 'zeta_i' }),
+  look('zeta_in', entranceLoss, { row: 'entrance', says: 'entrance', symbol: 'zeta_e' }),
   look('zeta_b', bendLoss, { row: 'bend', says: 'one bend' }),
   look('zeta_out', outletLoss, { row: 'outlet', says: 'outlet', symbol: 'zeta_o' }),
   step('zeta', 'zeta_in + bends * zeta_b + zeta_out + other', { says: 'all losses of fittings' }),

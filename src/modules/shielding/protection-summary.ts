@@ -20,7 +20,7 @@ export const protectionSummary = defineModule({
       most: 20,
       fields: {
         path: label({ says: 'roof, wall, entrance, pipe, door', optional: true }),
-        factor: ratio({ says: 'protection factor of this path alone', symbol: 'P_i', least: '1', most: '1e12' }),
+        factor: ratio({ says: 'protection factor of this path alone', symbol: 'P_p', least: '1', most: '1e12' }),
       },
     }),
     required_factor: ratio({ says: 'required protection factor', symbol: 'P_req', least: '1', usual: ['10', '1e5'] }),
@@ -41,14 +41,19 @@ export const protectionSummary = defineModule({
     published_dose: choice({ says: 'published dose to compare with', words: publishedDoses }),
   },
   steps: [
-    each('paths', [step('K_i', '1 / factor', { says: 'share of the outside rate that comes by this path' })]),
+    each('paths', [
+      step('K_i', '1 / factor', {
+        says: 'share of the outside rate that comes by this path',
+        symbol: 'K_p',
+      }),
+    ]),
     step('K_all', 'sum(paths.K_i)', {
       says: 'share that comes by all paths',
       source: cite('statics', 'sum of contributions'),
     }),
     step('P', '1 / K_all', { says: 'protection factor of the whole' }),
     each('paths', [
-      step('s_path', 'K_i / K_all', { says: 'share of this path in the dose inside', symbol: 's_i', unit: percent }),
+      step('s_path', 'K_i / K_all', { says: 'share of this path in the dose inside', symbol: 's_p', unit: percent }),
     ]),
     step('s_max', 'max(paths.s_path)', { says: 'largest share of one path', unit: percent }),
     step('D_in', 'dose_outside / P', { says: 'dose inside over the stay', unit: doseUnit }),

@@ -25,7 +25,7 @@ const inLayer = ({ of, energy, called }: At): readonly Step[] => [
     says: `mass attenuation coefficient, ${called}`,
     unit: perMass,
   }),
-  step(`b_layer_${of}`, `mu_${of} * X`, { says: `mean free paths in this layer, ${called}`, symbol: `b_i${of}` }),
+  step(`b_layer_${of}`, `mu_${of} * X`, { says: `mean free paths in this layer, ${called}`, symbol: `b_l${of}` }),
 ]
 
 const path = ({ of, energy, called }: At): readonly Step[] => [
