@@ -1,5 +1,5 @@
 import type { Module, PublishedCase } from '../modules/module.ts'
-import { digitsOf } from '../quantity/number-print.ts'
+import { digitsOf, plainNumber } from '../quantity/number-print.ts'
 import { inUnit } from '../quantity/to-unit.ts'
 import { isAtMost } from '../quantity/tolerance.ts'
 import type { Unit } from '../quantity/types.ts'
@@ -37,7 +37,7 @@ export interface PassportUse {
     readonly input: string
     readonly symbol: string
     readonly value: string
-    /** How the published cases have it: `tested at 4.00 m only`. */
+    /** How the published cases have it: `tested at 4.00 m`. */
     readonly tested: string
   }[]
 }
@@ -106,13 +106,14 @@ function outsideOf(results: Results, module: Module, planned: PlannedCalc): Pass
         input: name,
         symbol: value.symbol,
         value: shownText(value, si),
-        tested: tested.length === 0 ? 'in no published case' : spanText(value.unit, [from, to]),
+        tested: tested.length === 0 ? 'untested' : spanText(value.unit, [from, to]),
       },
     ]
   })
 }
 
 function spanText(unit: Unit, [from, to]: readonly [number, number]): string {
-  const [least, most] = [from, to].map(si => shownWords({ digits: digitsOf(inUnit(si, unit), 3), unit }))
-  return least === most ? `tested at ${least} only` : `tested ${least} to ${most}`
+  const [least = '', most = ''] = [from, to].map(si => digitsOf(inUnit(si, unit), 3))
+  const last = shownWords({ digits: most, unit })
+  return least === most ? `tested at ${last}` : `tested ${plainNumber(least)} to ${last}`
 }

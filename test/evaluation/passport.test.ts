@@ -68,7 +68,7 @@ describe('passports', () => {
         name: 'one',
         id: 'b-one',
         number: '1',
-        outside: [{ input: 'b', value: '8 m', tested: 'tested at 4.00 m only' }],
+        outside: [{ input: 'b', value: '8 m', tested: 'tested at 4.00 m' }],
       },
     ])
     expect(passports('2 m')[0]?.uses[0]?.outside.map(({ input }) => input)).toEqual(['a', 'b'])
