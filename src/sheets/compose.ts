@@ -82,7 +82,7 @@ function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: 
     checksSheet(sections, setting),
     ...checkingSheet(model.checking, checked),
   ]
-  const messages = messagesSheet(workings.diagnostics, text.faults)
+  const messages = messagesSheet(model, text.faults)
   const back = [
     ...drawingSheet(workings, setting),
     referencesSheet(workings, text.sections),

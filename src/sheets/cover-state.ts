@@ -95,9 +95,10 @@ function holds({ workings, notebook }: PackageModel): StateLine {
 
 function warnings(workings: Workings): StateLine {
   const count = workings.diagnostics.filter(each => each.severity === 'warning').length
+  const sheet = workings.diagnostics.some(each => each.severity === 'error') ? 'Errors and warnings' : 'Warnings'
   return count === 0
     ? { what: 'Warnings', finding: 'none', attention: false }
-    : { what: 'Warnings', finding: String(count), to: 'messages', attention: true }
+    : { what: 'Warnings', finding: `${count}, listed under ${sheet}`, to: 'messages', attention: true }
 }
 
 function unbased(workings: Workings): StateLine {

@@ -1,12 +1,15 @@
 import type { Element } from 'hast'
 import { h } from 'hastscript'
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
+import type { BlockWorking } from '../evaluation/workings.ts'
 import type { TexTrouble } from '../typesetting/author-formula.ts'
 import { caution, cross } from '../typesetting/marks.ts'
+import type { PackageModel } from './package-model.ts'
 import { part } from './part.ts'
 
-/** What is wrong or doubtful in the notebook, in the order of the file; nothing where there is nothing to say. */
-export function messagesSheet(diagnostics: readonly Diagnostic[], tex: readonly TexTrouble[]): Element[] {
+/** What is wrong or doubtful in the notebook, in the order of the file, and the block it stands in; nothing where there is nothing to say. */
+export function messagesSheet({ workings, notebook }: Messages, tex: readonly TexTrouble[]): Element[] {
+  const { diagnostics } = workings
   if (diagnostics.length + tex.length === 0) return []
   const errors = diagnostics.some(each => each.severity === 'error')
   const sorted = diagnostics.toSorted((a, b) => a.place.offset - b.place.offset)
@@ -14,19 +17,40 @@ export function messagesSheet(diagnostics: readonly Diagnostic[], tex: readonly 
     'thead',
     h(
       'tr',
-      ['Line', 'Kind', 'Message'].map(name => h('th', { scope: 'col' }, name)),
+      ['Line', 'In', 'Kind', 'Message'].map(name => h('th', { scope: 'col' }, name)),
     ),
   )
-  const rows = [...sorted.map(messageRow), ...tex.map(texRow)]
+  const rows = [...sorted.map(each => messageRow(each, blockAt({ workings, notebook }, each))), ...tex.map(texRow)]
   return [
     part('messages', errors ? 'Errors and warnings' : 'Warnings', [h('table.messages', [head, h('tbody', rows)])]),
   ]
 }
 
-function messageRow({ place, severity, says, help, rule, stops, notes }: Diagnostic): Element {
+type Messages = Pick<PackageModel, 'workings' | 'notebook'>
+
+/** The block that a message points into; none where it points at prose or the title block. */
+function blockAt({ workings, notebook }: Messages, { place }: Diagnostic): BlockWorking | undefined {
+  return workings.blocks.find(block => {
+    const read = notebook.blocks[block.index]
+    return block.place.offset <= place.offset && read !== undefined && place.offset < lastEnd(read)
+  })
+}
+
+/** Where the last place of something read ends. */
+function lastEnd(read: unknown): number {
+  if (typeof read !== 'object' || read === null) return 0
+  const own = 'end' in read && typeof read.end === 'number' ? read.end : 0
+  return Math.max(own, ...Object.values(read).map(lastEnd))
+}
+
+function messageRow(
+  { place, severity, says, help, rule, stops, notes }: Diagnostic,
+  block: BlockWorking | undefined,
+): Element {
   const sign = severity === 'error' ? cross() : caution()
   return h('tr', [
     h('td.number', `${place.line}:${place.column}`),
+    h('td', block ? [h('a', { href: `#${block.id}` }, `${block.number} ${block.name}`.trim())] : []),
     h('td.kind', h('span.verdict', [sign, severity])),
     h('td', [
       h('p', sentence(says)),
@@ -39,7 +63,7 @@ function messageRow({ place, severity, says, help, rule, stops, notes }: Diagnos
 
 function texRow({ tex, says }: TexTrouble): Element {
   const message = [h('p', ['A formula in the text cannot be set: ', h('code', tex)]), h('p.help', sentence(says))]
-  return h('tr', [h('td.number'), h('td.kind', h('span.verdict', [caution(), 'warning'])), h('td', message)])
+  return h('tr', [h('td.number'), h('td'), h('td.kind', h('span.verdict', [caution(), 'warning'])), h('td', message)])
 }
 
 /** Names stand in backticks; here they are set as code. */
