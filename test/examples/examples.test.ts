@@ -174,6 +174,7 @@ describe('marrow-flats: cast in place in a braced pit, in US units', () => {
       'raft-reaction',
       'roof-load',
       'settlement-oedometer',
+      'soil-arching',
       'soil-treatment',
       'span-depth-aci-318',
       'two-way-slab-aci-63',

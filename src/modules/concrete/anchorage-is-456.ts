@@ -12,7 +12,7 @@ const sheet = (id: string, concrete: string, steel: string, printed: string): Pu
   id,
   source: 'published design sheet to IS 456, development length in diameters',
   status: 'looked up',
-  says: `${concrete}, ${steel}, tension; ten diameters of 10 mm make a tenth of a metre`,
+  says: `${concrete}, ${steel}, tension, ten diameters of 10 mm`,
   inputs: { ...ten, concrete, steel },
   answers: { L_d: printed },
 })

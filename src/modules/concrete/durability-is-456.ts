@@ -17,6 +17,8 @@ import {
 const is = (at: string) => cite('is-456', at)
 const content = { SI: 'kg/m^3', US: 'lb/ft^3' }
 
+const leastOfMix = { says: 'least cement of the mix', symbol: 'C_min', unit: content }
+
 const cover = (formula: string, source: string): Step =>
   step('c_need', formula, { says: 'nominal cover needed', unit: size, source: is(source) })
 
@@ -37,19 +39,22 @@ const steps: readonly Step[] = [
     unit: strength,
   }),
   check('strong', 'f_ck >= f_least', { says: 'grade against the least grade', source: is('cl. 6.1.2, Table 5') }),
-  look('C_tab', leastCement, { row: 'exposure', says: 'least cement with aggregate of 20 mm', unit: content }),
-  look('C_add', cementForAggregate, {
-    row: 'aggregate',
-    says: 'more or less for this aggregate',
-    symbol: 'Delta_C',
-    unit: content,
-  }),
-  step('C_least', 'C_tab + C_add', {
-    says: 'least cement of the mix',
-    symbol: 'C_min',
-    unit: content,
-    source: is('cl. 8.2.4.1'),
-  }),
+  when(
+    { choice: 'aggregate', is: ['20 mm'] },
+    {
+      yes: [look('C_least', leastCement, { row: 'exposure', ...leastOfMix })],
+      no: [
+        look('C_tab', leastCement, { row: 'exposure', says: 'least cement with aggregate of 20 mm', unit: content }),
+        look('C_add', cementForAggregate, {
+          row: 'aggregate',
+          says: 'more or less for this aggregate',
+          symbol: 'Delta_C',
+          unit: content,
+        }),
+        step('C_least', 'C_tab + C_add', { ...leastOfMix, source: is('cl. 8.2.4.1') }),
+      ],
+    },
+  ),
   check('enough_cement', 'cement >= C_least', {
     says: 'cement of the mix against the least',
     source: is('cl. 8.2.4.1'),

@@ -81,6 +81,7 @@ export const wallOpening = defineModule({
   ],
   cautions: [
     'Trimming bars replace what is cut; they do not show that the wall beside carries the load that goes round. Check those strips with the greater load.',
+    'What is cut is the mean over the opening. Where it stands between bars or across one more is settled on the drawing: count the bars there.',
     'Pipes closer than three diameters, or with fewer than two bars between them, are one opening: enter the group.',
     'At each corner of a rectangular opening a diagonal bar at each face holds the crack that starts there.',
     'Keep 50 mm of concrete between a sleeve and any bar. A sleeve through a wet wall needs a water bar or seal of its own.',
