@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto'
-import { link, readFile, rename, rm, writeFile } from 'node:fs/promises'
+import { link, readFile, rm, writeFile } from 'node:fs/promises'
 import { exitStatus } from './exit-status.ts'
 import { holderText, isDead, readHolder, thisHolder } from './lock-holder.ts'
 import { codeOf, reasonOf } from './reason-of.ts'
@@ -49,20 +49,26 @@ async function isTaken(lock: string, path: string, own: string): Promise<boolean
 
 const textOf = (lock: string): Promise<string> => readFile(lock, 'utf8').catch(() => '')
 
-/** Takes away the lock of a process that runs no more. Of several runs that do so at once one gets it; a lock made meanwhile is put back. */
+/**
+ * Takes away the lock of a process that runs no more. Of several runs that would, one may at a time, and looks once more: what it then
+ * takes away nobody else can have made or taken meanwhile.
+ */
 async function isBroken(lock: string): Promise<boolean> {
   const text = await textOf(lock)
   const holder = readHolder(text)
   if (!holder || !(await isDead(holder))) return false
-  const aside = `${lock}.${randomUUID().slice(0, 8)}`
+  const breaking = `${lock}.break`
   try {
-    await rename(lock, aside)
+    await writeFile(breaking, '', { flag: 'wx' })
   } catch {
     return false
   }
-  if ((await textOf(aside)) !== text) await link(aside, lock).catch(() => undefined)
-  await rm(aside, { force: true })
-  return true
+  try {
+    if ((await textOf(lock)) === text) await rm(lock, { force: true })
+    return true
+  } finally {
+    await rm(breaking, { force: true })
+  }
 }
 
 function inTheWay(lock: string, path: string, text: string): Stopped {

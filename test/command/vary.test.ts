@@ -47,7 +47,7 @@ describe('vary', () => {
     const html = readFileSync(join(cwd, 'roof.html'), 'utf8')
     const row = /<tr id="register-v-site-span">.*?<\/tr>/.exec(html)?.[0] ?? ''
     const [, anchor = ''] =
-      /up to 4&nbsp;m: <a href="#([^"]+)">1\.02<\/a><b class="outside"> inside the range/.exec(
+      / to 4&nbsp;m \(<a href="#([^"]+)">1\.02<\/a>, <b class="outside">inside the range<\/b>\)/.exec(
         row.replaceAll('\u00a0', '&nbsp;'),
       ) ?? []
     expect(anchor).not.toBe('')

@@ -112,7 +112,7 @@ export const durabilityIs456 = defineModule({
   steps,
   results: ['c_need', 'f_least', 'C_least', 'r_most'],
   covers: ['durability'],
-  drawing: ['exposure', 'cover', 'f_ck', 'cement', 'water_cement'],
+  drawing: ['exposure', 'cement', 'water_cement'],
   limits: [
     limit('cement <= 450 kg/m^3', {
       says: 'there is no more cement than 450 kg in a cubic metre',
