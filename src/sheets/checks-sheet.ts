@@ -1,13 +1,12 @@
 import type { Element } from 'hast'
 import { h } from 'hastscript'
 import { plainNumber } from '../quantity/number-print.ts'
-import type { Shown } from '../quantity/types.ts'
 import { caution, ratioBar, verdict } from '../typesetting/marks.ts'
 import { anchorLinks } from '../typesetting/reference-html.ts'
 import type { Setting } from '../typesetting/setting.ts'
 import { isDoubtful } from '../typesetting/tally-checks.ts'
-import { unitPart, valueCells } from '../typesetting/value-html.ts'
 import { type Checked, type CheckedSection, checkWords, governing, isGeometry } from './gather-checks.ts'
+import { narrowValueCells } from './long-units.ts'
 import { part } from './part.ts'
 
 /** The summary of checks: the governing one at the head, then every check, the tightest first within a section of the text. */
@@ -77,28 +76,10 @@ function th(text: string, colSpan = 1): Element {
   return colSpan > 1 ? h('th.value', { scope: 'colgroup', colSpan }, text) : h('th', { scope: 'col' }, text)
 }
 
-/** A unit too long for its column breaks behind a stroke or a dot. */
-function sideCells(shown: Shown): Element[] {
-  const [number, unit] = valueCells(shown)
-  if (!number || !unit) return [h('td', { colSpan: 2 })]
-  const pieces = unitPart(shown)
-    .trimStart()
-    .split(/(?<=[/·])/u)
-  return [
-    number,
-    pieces.length > 1
-      ? h(
-          'td.unit',
-          pieces.flatMap((piece, index) => (index > 0 ? [h('wbr'), piece] : [piece])),
-        )
-      : unit,
-  ]
-}
-
 function checkRow(check: Checked, setting: Setting): Element {
   const { line, block } = check
-  const demand = line.demand ? sideCells(line.demand) : [h('td', { colSpan: 2 })]
-  const capacity = line.capacity ? sideCells(line.capacity) : [h('td', { colSpan: 2 })]
+  const demand = line.demand ? narrowValueCells(line.demand) : [h('td', { colSpan: 2 })]
+  const capacity = line.capacity ? narrowValueCells(line.capacity) : [h('td', { colSpan: 2 })]
   const ratio = line.ratio
     ? [h('td.bar', [ratioBar(line.ratio.value)]), h('td.number', plainNumber(line.ratio.shown.digits))]
     : [h('td', { colSpan: 2 })]

@@ -13,7 +13,7 @@ export interface RangeChart {
 }
 
 /** Room for each bar with its label, and for the scale above and the value below. */
-const room = ({ bars }: RangeChart) => ({ width: 440, height: 60 + 22 * Math.max(bars, 1) })
+const room = ({ bars }: RangeChart) => ({ width: 440, height: 50 + 17 * Math.max(bars, 1) })
 
 /** Charts of what the title block asks for under `ranges`: each assumption at both ends of its plausible range. Nothing where it asks for none. */
 export function rangesSheet(charts: readonly RangeChart[] = []): Element[] {

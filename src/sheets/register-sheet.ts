@@ -5,8 +5,9 @@ import type { ShownMargin } from '../study/shown-margins.ts'
 import { assumptionName, basisWords } from '../typesetting/assumption-table.ts'
 import { anchorLinks } from '../typesetting/reference-html.ts'
 import type { Setting } from '../typesetting/setting.ts'
-import { shownText, valueCells } from '../typesetting/value-html.ts'
+import { shownText } from '../typesetting/value-html.ts'
 import { grouped } from './grouped.ts'
+import { narrowValueCells } from './long-units.ts'
 import { marginNote, marginsExplained, rangeText } from './margin-note.ts'
 import type { Margins } from './package-model.ts'
 import { part } from './part.ts'
@@ -51,7 +52,7 @@ function registerRow(row: AssumptionRow, setting: Setting, margin: ShownMargin |
   return h('tr', { id: `register-${row.id}` }, [
     h('td.no', h('a', { href: `#${row.id}` }, row.number)),
     h('td.meaning', assumptionName(row, setting)),
-    ...valueCells(row.value),
+    ...narrowValueCells(row.value),
     h('td.range', [...range(row), ...(margin ? [marginNote(margin)] : [])]),
     h('td.basis', [...basisWords(row), ...measured(row)]),
     h('td.users', row.users.length > 0 ? usersOf(row) : [h('i', 'not used')]),
