@@ -1,4 +1,5 @@
 import type { Drawing, SketchView } from '../modules/sketch.ts'
+import { one, unitText } from '../quantity/unit.ts'
 import type { Entity, PlannedCalc } from './plan-types.ts'
 import { type PrintContext, shownOf, siOf } from './print-context.ts'
 import { shownWords } from './shown-words.ts'
@@ -24,6 +25,10 @@ function viewOf(context: PrintContext, block: PlannedCalc, suffix: string): Sket
     number,
     shown,
     label: name => ({ symbol: find(name)?.symbol ?? name, value: shown(name) }),
+    unit: name => {
+      const { unit } = find(name) ?? { unit: one }
+      return { text: unitText(unit), si: unit.factor }
+    },
     word: choice => block.words.get(`${choice}${suffix}`) ?? block.words.get(choice) ?? '',
     rows: list =>
       Array.from({ length: block.rows.get(list) ?? 0 }, (_, index) => viewOf(context, block, `_${index + 1}`)),

@@ -69,6 +69,15 @@ export interface SketchView {
   readonly label: (name: string) => Label
   /** The shown value with its unit, as text for `says`. */
   readonly shown: (name: string) => string
+  /** The unit in which it is shown, and the SI value of one of it; for the marks of an axis. */
+  readonly unit: (name: string) => { readonly text: string; readonly si: number }
   readonly word: (choice: string) => string
   readonly rows: (list: string) => readonly SketchView[]
 }
+
+/** A line of a sketch or chart. */
+export const stroke = (
+  weight: 'thin' | 'medium' | 'thick',
+  points: readonly Point[],
+  more: { readonly dashed?: true } = {},
+): Shape => ({ kind: 'line', weight, points, ...more })

@@ -2,8 +2,6 @@ import type { Element } from 'hast'
 import { h } from 'hastscript'
 import type { BasisRow, Workings } from '../evaluation/workings.ts'
 import { plainNumber } from '../quantity/number-print.ts'
-import type { Shown } from '../quantity/types.ts'
-import { unitText } from '../quantity/unit.ts'
 import { caution, ratioBar, verdict } from '../typesetting/marks.ts'
 import { sentenceCase } from '../typesetting/prose.ts'
 import { anchorLinks } from '../typesetting/reference-html.ts'
@@ -28,7 +26,7 @@ function th(text: string, colSpan = 1): Element {
 }
 
 function basisRow({ what, value, checks }: BasisRow): Element {
-  const cells = value ? valueCells(countOf(value.shown), value.to) : [h('td', { colSpan: 2 })]
+  const cells = value ? valueCells(value.shown, value.to) : [h('td', { colSpan: 2 })]
   return h('tr', [
     h('td.meaning', sentenceCase(what)),
     ...cells,
@@ -36,12 +34,6 @@ function basisRow({ what, value, checks }: BasisRow): Element {
     ...worstRatio(checks),
     outcome(checks),
   ])
-}
-
-/** People are counted: `12 person`, where a sum of them would be printed with its figures. */
-function countOf(shown: Shown | string): Shown | string {
-  if (typeof shown === 'string' || unitText(shown.unit) !== 'person') return shown
-  return { ...shown, digits: shown.digits.replace(/\.0+$/, '') }
 }
 
 function worstRatio(checks: BasisRow['checks']): Element[] {

@@ -1,6 +1,6 @@
 import type { Source } from '../source.ts'
 
-/** The sources that only modules of the concrete cite. */
+/** Sources that only the concrete wing cites. */
 export const concreteSources = {
   'is-456': {
     short: 'IS 456',

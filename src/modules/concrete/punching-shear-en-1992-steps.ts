@@ -32,7 +32,7 @@ const perimeters: readonly Step[] = [
   step('d', '(depth_1 + depth_2) / 2', {
     says: 'effective depth, mean of both ways',
     unit: size,
-    source: clause('6.32'),
+    source: clause('Eq. 6.32'),
   }),
   step('u_in', '2 * (side_1 + side_2) + 4 * pi * d', {
     says: 'perimeter twice the depth away, were there no edge',
@@ -69,7 +69,7 @@ const crushing: readonly Step[] = [
   step('v_0', 'beta * load / (u_0 * d)', {
     says: 'shear stress round the loaded area',
     unit: stress,
-    source: clause('6.53'),
+    source: clause('Eq. 6.53'),
   }),
   designStrength,
   crackedFactor,
@@ -89,13 +89,13 @@ const punching: readonly Step[] = [
   step('v_1', 'beta * load / (u_1 * d)', {
     says: 'shear stress on the control perimeter',
     unit: stress,
-    source: clause('6.38'),
+    source: clause('Eq. 6.38'),
   }),
   ...stressesCarried({ depth: 'd', ratio: 'sqrt(steel_1 * steel_2)', at: '6.4.4(1)', equation: '6.47' }),
   step('v_Rd_c', 'max(v_steel, v_min)', {
     says: 'shear stress that concrete without shear steel carries',
     unit: stress,
-    source: clause('6.47'),
+    source: clause('Eq. 6.47'),
   }),
   check('no_links', 'v_1 <= v_Rd_c', { says: 'the slab needs no punching steel', source: clause('6.4.3(2)') }),
   step('F_Rd', 'min(v_Rd_c * u_1, v_max * u_0) * d / beta', {

@@ -9,14 +9,14 @@ const clause = (at: string) => cite('en-1992-1-1', at)
 export const designStrength: Step = step('f_cd', 'alpha_cc * f_ck / gamma_c', {
   says: 'design strength of the concrete',
   unit: stress,
-  source: clause('3.15'),
+  source: clause('Eq. 3.15'),
 })
 
 /** Factor `nu` on the strength of concrete that shear has cracked. */
 export const crackedFactor: Step = step('nu', '0.6 * (1 - f_ck / (250 MPa))', {
   says: 'factor for cracked concrete',
   symbol: 'nu_c',
-  source: clause('6.6N'),
+  source: clause('Eq. 6.6N'),
 })
 
 interface Carried {
@@ -40,11 +40,11 @@ export const stressesCarried = ({ depth, ratio, at, equation }: Carried): readon
     says: 'shear stress by the steel in tension',
     symbol: 'v_rho',
     unit: stress,
-    source: clause(equation),
+    source: clause(`Eq. ${equation}`),
   }),
   step('v_min', '0.035 * sqrt(k_d^3 * f_ck / (1 MPa)) * (1 MPa)', {
     says: 'least shear stress',
     unit: stress,
-    source: clause('6.3N'),
+    source: clause('Eq. 6.3N'),
   }),
 ]

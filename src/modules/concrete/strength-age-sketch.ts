@@ -1,4 +1,4 @@
-import type { Drawing, Point, Shape, SketchView } from '../sketch.ts'
+import { type Drawing, type Point, type Shape, type SketchView, stroke } from '../sketch.ts'
 
 const day = 86400
 
@@ -17,7 +17,11 @@ export function drawStrengthAge(view: SketchView): Drawing {
     says: `Characteristic strength against age at ${view.shown('temperature')}, from three adjusted days on, rising to ${view.shown('f_ck')}; dashed lines stand where ${works.length === 1 ? 'the work' : `each of ${works.length} works`} finds its strength, the last after ${works.at(-1)?.shown('t_need') ?? ''}.`,
     toScale: false,
     shapes: [
-      line('medium', [0, 1.25 * f_ck], [0, 0], [end, 0]),
+      stroke('medium', [
+        [0, 1.25 * f_ck],
+        [0, 0],
+        [end, 0],
+      ]),
       { kind: 'line', points: curve, weight: 'thick' },
       ...waits,
       dashed([0, f_ck], at(28 / k)),
@@ -25,7 +29,10 @@ export function drawStrengthAge(view: SketchView): Drawing {
       ...[7, 14, 28, 56]
         .filter(t => t < end)
         .flatMap((t): Shape[] => [
-          line('thin', [t, 0], [t, -0.03 * f_ck]),
+          stroke('thin', [
+            [t, 0],
+            [t, -0.03 * f_ck],
+          ]),
           { kind: 'label', at: [t, -0.14 * f_ck], label: { text: `${t} d` }, anchor: 'middle' },
         ]),
     ],
@@ -48,7 +55,14 @@ function wait(row: SketchView, index: number, { needs, at, end, f_ck }: Chart): 
   const beside = last + (late ? -0.015 : 0.015) * end
   return [
     dashed([t, 0], at(t)),
-    ...(last > t ? [line('thin', [t, height], [beside, height])] : []),
+    ...(last > t
+      ? [
+          stroke('thin', [
+            [t, height],
+            [beside, height],
+          ]),
+        ]
+      : []),
     { kind: 'label', at: [beside, height], label: row.label('t_need'), anchor: late ? 'end' : 'start' },
   ]
 }
@@ -57,5 +71,4 @@ function wait(row: SketchView, index: number, { needs, at, end, f_ck }: Chart): 
 const clearOf = (t: number, needs: readonly number[], near: number): number =>
   needs.toSorted((a, b) => a - b).reduce((last, next) => (next > last && next - last < near ? next : last), t)
 
-const line = (weight: 'thin' | 'medium', ...points: readonly Point[]): Shape => ({ kind: 'line', points, weight })
-const dashed = (...points: readonly Point[]): Shape => ({ kind: 'line', points, weight: 'thin', dashed: true })
+const dashed = (...points: readonly Point[]): Shape => stroke('thin', points, { dashed: true })

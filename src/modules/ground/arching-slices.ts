@@ -1,4 +1,5 @@
 import type { Method, Solved } from '../method.ts'
+import { percentAbove } from '../percent-above.ts'
 
 interface Fill {
   readonly width: number
@@ -34,7 +35,7 @@ function solved(fill: Fill): Solved {
   return {
     ok: true,
     values: { stress: fine },
-    verified: `half as many slices give the same within ${(Math.ceil(change * 1e8) / 1e6).toString()} %`,
+    verified: `half as many slices give the same within ${percentAbove(change, 6)} %`,
   }
 }
 

@@ -44,7 +44,7 @@ const byShear = (local: readonly Step[], general: readonly Step[]): Step =>
 /** The same base by Annex D of EN 1997-1, without partial factors. */
 export const bearingTerzaghiSecond: Second = {
   title: 'EN 1997-1, Annex D, without partial factors',
-  says: 'A comparison, no check: the same three terms with the smooth wedge of Prandtl and the factors of Annex D; the water is taken alike..',
+  says: 'A comparison, no check: the same three terms with the smooth wedge of Prandtl and the factors of Annex D; the water is taken alike.',
   steps: [
     byStrength([byShear(drained('phi_s', 'c_s'), drained('phi', 'c'))], [byShear(undrained('c_us'), undrained('c_u'))]),
   ],

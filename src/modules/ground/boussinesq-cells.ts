@@ -1,5 +1,6 @@
 import type { Method, Solved } from '../method.ts'
 import { integrateCells } from '../numerics/integrate-cells.ts'
+import { percentAbove } from '../percent-above.ts'
 
 interface Patch {
   readonly load: number
@@ -44,7 +45,7 @@ function solved(patches: readonly Patch[], depth: number): Solved {
   return {
     ok: true,
     values: { stress: fine },
-    verified: `a quarter of the cells gives the same stress within ${(Math.ceil(change * 1e7) / 1e5).toString()} %`,
+    verified: `a quarter of the cells gives the same stress within ${percentAbove(change, 5)} %`,
   }
 }
 

@@ -1,4 +1,5 @@
 import type { Method, Solved } from '../method.ts'
+import { percentAbove } from '../percent-above.ts'
 
 interface Clay {
   readonly thickness: number
@@ -88,7 +89,7 @@ function solved(base: Base, clays: readonly Clay[]): Solved {
   return {
     ok: true,
     values: { settlement: fine },
-    verified: `half as many slices give the same within ${(Math.ceil(change * 1e6) / 1e4).toString()} %`,
+    verified: `half as many slices give the same within ${percentAbove(change, 4)} %`,
   }
 }
 

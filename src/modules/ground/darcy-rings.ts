@@ -1,5 +1,6 @@
 import type { Method, Solved } from '../method.ts'
 import { findRoot } from '../numerics/find-root.ts'
+import { percentAbove } from '../percent-above.ts'
 
 type Numbers = Readonly<Record<string, number | readonly number[]>>
 
@@ -58,7 +59,7 @@ function solved(field: Field): Solved {
   return {
     ok: true,
     values: { flow: fine },
-    verified: `half as many rings give the same flow within ${(Math.ceil(change * 1e7) / 1e5).toString()} %`,
+    verified: `half as many rings give the same flow within ${percentAbove(change, 5)} %`,
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Method, Solved } from '../method.ts'
 import { integrateCells } from '../numerics/integrate-cells.ts'
+import { percentAbove } from '../percent-above.ts'
 import { ordinate } from './envelope-ordinates.ts'
 
 const slices = 400
@@ -21,6 +22,6 @@ function solved(pressure: (z: number) => number, depth: number): Solved {
   return {
     ok: true,
     values: { load: load.value, moment: moment.value },
-    verified: `half as many slices change the load by less than ${(Math.ceil(((load.error ?? 0) / load.value) * 1e7 + 1e-9) / 1e5).toString()} %`,
+    verified: `half as many slices change the load by less than ${percentAbove((load.error ?? 0) / load.value, 5)} %`,
   }
 }

@@ -1,6 +1,6 @@
 import type { Source } from '../source.ts'
 
-/** The sources that only modules of the ground cite. */
+/** Sources that only the ground wing cites. */
 export const groundSources = {
   'en-1997-1': {
     short: 'EN 1997-1',

@@ -1,4 +1,5 @@
 import type { Method, Solved } from '../method.ts'
+import { percentAbove } from '../percent-above.ts'
 
 interface Pit {
   readonly long: number
@@ -26,7 +27,7 @@ function solved(pit: Pit): Solved {
   return {
     ok: true,
     values: { volume },
-    verified: `with ${2 * sliceCount} slices the volume changes by less than ${(Math.ceil(change * 1e7) / 1e5).toString()} %`,
+    verified: `with ${2 * sliceCount} slices the volume changes by less than ${percentAbove(change, 5)} %`,
   }
 }
 

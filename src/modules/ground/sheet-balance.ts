@@ -1,6 +1,7 @@
 import type { Method, Solved } from '../method.ts'
 import { findRoot } from '../numerics/find-root.ts'
 import { integrateCells } from '../numerics/integrate-cells.ts'
+import { percentAbove } from '../percent-above.ts'
 
 type Numbers = Readonly<Record<string, number | readonly number[]>>
 
@@ -61,7 +62,7 @@ function solved(wall: Wall): Solved {
   return {
     ok: true,
     values: { depth, moment: largestMoment(wall, depth) },
-    verified: `forces balance within ${(Math.ceil(unbalanced(wall, depth) * 1e7) / 1e5).toString()} % of the force above formation`,
+    verified: `forces balance within ${percentAbove(unbalanced(wall, depth), 5)} % of the force above formation`,
   }
 }
 

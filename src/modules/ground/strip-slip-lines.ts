@@ -1,6 +1,7 @@
 import type { Method, Solved } from '../method.ts'
 import { findRoot } from '../numerics/find-root.ts'
 import { NumericRefusal } from '../numerics/numeric-refusal.ts'
+import { percentAbove } from '../percent-above.ts'
 import { lowerEdge, mostTurn, type Node, pressureOver, type StripGround } from './slip-lines.ts'
 
 const partsOfFan = 24
@@ -38,7 +39,7 @@ function solved(ground: StripGround, scale: number): Solved {
   return {
     ok: true,
     values: { pressure: fine * scale },
-    verified: `with half as many parts the pressure changes by less than ${(Math.ceil(change * 1e4) / 100).toString()} %`,
+    verified: `with half as many parts the pressure changes by less than ${percentAbove(change, 2)} %`,
   }
 }
 

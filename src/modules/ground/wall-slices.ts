@@ -1,4 +1,5 @@
 import type { Method, Solved } from '../method.ts'
+import { percentAbove } from '../percent-above.ts'
 
 interface Soil {
   readonly thickness: number
@@ -86,7 +87,7 @@ function solved(wall: Wall): Solved {
   return {
     ok: true,
     values: fine,
-    verified: `half as many slices give the same force and moment within ${(Math.ceil(change * 1e6) / 1e4).toString()} %`,
+    verified: `half as many slices give the same force and moment within ${percentAbove(change, 4)} %`,
   }
 }
 

@@ -1,4 +1,5 @@
 import type { Method, Solved } from '../method.ts'
+import { percentAbove } from '../percent-above.ts'
 
 interface Wall {
   readonly stem: number
@@ -50,7 +51,7 @@ function solved(wall: Wall): Solved {
   return {
     ok: true,
     values: fine,
-    verified: `with half as many the resultant moves by less than ${(Math.ceil(change * 1e6) / 1e4).toString()} % of the base`,
+    verified: `with half as many the resultant moves by less than ${percentAbove(change, 4)} % of the base`,
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Drawing, Point, Shape, SketchView } from '../sketch.ts'
+import { type Drawing, type Point, type Shape, type SketchView, stroke } from '../sketch.ts'
 
 const hour = 3600
 const top = 22
@@ -14,20 +14,15 @@ function curve(view: SketchView, about: { from: string; makes: number; out: stri
   return Array.from({ length: 41 }, (_, i) => (about.until * i) / 40).map(t => [t, Math.min(Math.max(at(t), 0), top)])
 }
 
-const line = (points: readonly Point[], more: { weight: 'thin' | 'medium' | 'thick'; dashed?: true }): Shape => ({
-  kind: 'line',
-  points,
-  ...more,
-})
-
 /** A line over one hour, dashed where it is the first limit. */
 const upright = (t: number, more: { dashed?: true } = {}): Shape =>
-  line(
+  stroke(
+    'thin',
     [
       [t, 0],
       [t, top],
     ],
-    { weight: 'thin', ...more },
+    more,
   )
 
 /** A chart: carbon dioxide and oxygen in percent against hours, with their limits, the first limit and the time wanted. */
@@ -36,12 +31,13 @@ export function drawClosedUp(view: SketchView): Drawing {
   const until = 1.15 * Math.max(wanted, Math.min(first, 3 * wanted))
   const level = (name: string): Shape => {
     const y = 100 * view.number(name)
-    return line(
+    return stroke(
+      'thin',
       [
         [0, y],
         [until, y],
       ],
-      { weight: 'thin', dashed: true },
+      { dashed: true },
     )
   }
   const co2 = curve(view, { from: 'co2_start', makes: 1, out: 'co2_outdoor', until })
@@ -51,18 +47,15 @@ export function drawClosedUp(view: SketchView): Drawing {
     says: `Carbon dioxide and oxygen in percent against time closed up: after ${view.shown('wanted')} carbon dioxide is at ${view.shown('c_w')} and oxygen at ${view.shown('o_w')}. The first limit is reached after ${view.shown('t_closed')}.`,
     toScale: false,
     shapes: [
-      line(
-        [
-          [0, top],
-          [0, 0],
-          [until, 0],
-        ],
-        { weight: 'medium' },
-      ),
+      stroke('medium', [
+        [0, top],
+        [0, 0],
+        [until, 0],
+      ]),
       level('co2_limit'),
       level('oxygen_limit'),
-      line(co2, { weight: 'thick' }),
-      line(oxygen, { weight: 'thick' }),
+      stroke('thick', co2),
+      stroke('thick', oxygen),
       upright(wanted),
       { kind: 'label', at: [0, 100 * view.number('co2_limit') + 2.2], label: view.label('co2_limit'), anchor: 'start' },
       {

@@ -1,6 +1,6 @@
 import type { Source } from '../source.ts'
 
-/** The sources that only modules of living below cite. */
+/** Sources that only the living wing cites. */
 export const livingSources = {
   'ad-621998': {
     short: 'AD-621998',

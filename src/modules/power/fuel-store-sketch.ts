@@ -1,13 +1,6 @@
-import type { Drawing, Point, Shape, SketchView } from '../sketch.ts'
+import { type Drawing, type SketchView, stroke } from '../sketch.ts'
 
 const day = 86400
-
-const line = (weight: 'thin' | 'medium' | 'thick', points: readonly Point[], dashed?: true): Shape => ({
-  kind: 'line',
-  weight,
-  points,
-  ...(dashed ? { dashed } : {}),
-})
 
 /** A chart: what is left in the tanks day by day, from full and from no more than must be in store. */
 export function drawFuelStore(view: SketchView): Drawing {
@@ -21,24 +14,24 @@ export function drawFuelStore(view: SketchView): Drawing {
     says: `Fuel left against days of running: full tanks give ${view.shown('V_use')} and last ${view.shown('t_lasts')}; ${view.shown('V_f')} must be in store for ${view.shown('days')}, in which ${view.shown('V_run')} is burnt.`,
     toScale: false,
     shapes: [
-      line('medium', [
+      stroke('medium', [
         [0, 1.1 * top],
         [0, 0],
         [width, 0],
       ]),
-      line('thick', [
+      stroke('thick', [
         [0, full],
         [end, full * (1 - end / lasts)],
       ]),
-      line(
+      stroke(
         'thin',
         [
           [0, store],
           [wanted, store - run],
         ],
-        true,
+        { dashed: true },
       ),
-      line('thin', [
+      stroke('thin', [
         [wanted, 0],
         [wanted, 1.05 * top],
       ]),

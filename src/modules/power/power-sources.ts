@@ -1,6 +1,6 @@
 import type { Source } from '../source.ts'
 
-/** The sources that only modules of the power supply cite. */
+/** Sources that only the power wing cites. */
 export const powerSources = {
   'cell-temperature': {
     short: 'cell temperature',

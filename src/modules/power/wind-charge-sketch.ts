@@ -1,9 +1,6 @@
-import type { Drawing, Point, Shape, SketchView } from '../sketch.ts'
+import { type Drawing, type Point, type Shape, type SketchView, stroke } from '../sketch.ts'
 
 const samples = 60
-/** Metres in a second of one mark on the axis, for each unit that speeds are shown in. */
-const scales: Readonly<Record<string, number>> = { 'm/s': 1, mph: 0.44704 }
-
 const curve = (end: number, height: (v: number) => number): readonly Point[] =>
   Array.from({ length: samples + 1 }, (_, i) => [(end * i) / samples, height((end * i) / samples)])
 
@@ -16,14 +13,13 @@ const rayleigh =
   }
 
 function marks(view: SketchView, { end, top }: { end: number; top: number }): readonly Shape[] {
-  const unit = view.shown('v_h').split(' ').at(-1) ?? ''
-  const scale = scales[unit] ?? 1
+  const { text, si } = view.unit('v_h')
   return [5, 10, 20, 30, 40]
-    .filter(mark => mark * scale < end)
+    .filter(mark => mark * si < end)
     .map(mark => ({
       kind: 'label',
-      at: [mark * scale, -0.1 * top],
-      label: { text: `${mark} ${unit}` },
+      at: [mark * si, -0.1 * top],
+      label: { text: `${mark} ${text}` },
       anchor: 'middle',
     }))
 }
@@ -43,33 +39,21 @@ export function drawWindCharge(view: SketchView): Drawing {
     says: `Power at the bank against the speed at the hub, with the cube of the speed up to the greatest of ${view.shown('rated_power')}; at ${view.shown('v_h')}${mean ? ' in the mean' : ''} the bank is given ${view.shown('P_c')}${often}.`,
     toScale: false,
     shapes: [
-      {
-        kind: 'line',
-        weight: 'medium',
-        points: [
-          [0, 1.1 * top],
-          [0, 0],
-          [end, 0],
-        ],
-      },
-      { kind: 'line', weight: 'thick', points: curve(end, power) },
-      ...(mean ? [{ kind: 'line', weight: 'thin', dashed: true, points: spread } as const] : []),
-      {
-        kind: 'line',
-        weight: 'thin',
-        points: [
-          [v, 0],
-          [v, 1.02 * top],
-        ],
-      },
-      {
-        kind: 'line',
-        weight: 'thin',
-        points: [
-          [0, view.number('P_c')],
-          [end, view.number('P_c')],
-        ],
-      },
+      stroke('medium', [
+        [0, 1.1 * top],
+        [0, 0],
+        [end, 0],
+      ]),
+      stroke('thick', curve(end, power)),
+      ...(mean ? [stroke('thin', spread, { dashed: true })] : []),
+      stroke('thin', [
+        [v, 0],
+        [v, 1.02 * top],
+      ]),
+      stroke('thin', [
+        [0, view.number('P_c')],
+        [end, view.number('P_c')],
+      ]),
       { kind: 'label', at: [v, 1.05 * top], label: view.label('v_h'), anchor: 'middle' },
       { kind: 'label', at: [end, view.number('P_c') + 0.03 * top], label: view.label('P_c'), anchor: 'end' },
       ...(full < end

@@ -1,6 +1,6 @@
 import type { Source } from '../source.ts'
 
-/** The sources that only modules of the shielding cite. */
+/** Sources that only the shielding wing cites. */
 export const shieldingSources = {
   'albedo-concrete': {
     short: 'albedo of concrete',

@@ -136,4 +136,13 @@ describe('wind-charge', () => {
     expect(lines('steady').some(({ dashed }) => dashed)).toBe(false)
     expect(drawn('steady').says).not.toContain('dashed')
   })
+
+  it.each([
+    ['SI', 'm/s', 5],
+    ['US', 'mph', 2.2352],
+  ] as const)('wind-charge: the marks of the chart stand at round speeds of the %s units', (units, text, first) => {
+    const { shapes } = drawingOf(windCharge, { ...base, speed_is: 'mean', rated_power: '1 kW' }, { units })
+    const mark = shapes.find(shape => shape.kind === 'label' && shape.label.text === `5 ${text}`)
+    expect(mark?.kind === 'label' && mark.at[0]).toBeCloseTo(first, 9)
+  })
 })
