@@ -164,6 +164,13 @@ describe('tick', () => {
       expect(readdirSync(cwd).sort()).toEqual(['a.checked.yaml', 'a.md'])
     })
 
+    it('that was killed is left to the run that is taking it away', { timeout: 20_000 }, async () => {
+      const dead = lockOf({ ...(await thisHolder()), process: ended() })
+      const cwd = folderWith({ ...dead, 'a.checked.yaml.lock.break': '' })
+      expect((await tick(cwd, 'thrust', ...by('A. Lund'))).status).toBe(4)
+      expect(readdirSync(cwd).sort()).toEqual(['a.checked.yaml.lock', 'a.checked.yaml.lock.break', 'a.md'])
+    })
+
     it.each([
       ['that runs', async () => thisHolder()],
       ['on another machine', async () => ({ ...(await thisHolder()), process: ended(), place: 'elsewhere 1 2' })],

@@ -182,6 +182,12 @@ describe('ranges and limits', () => {
     expect(ran.si('p.area')).toBe(135)
   })
 
+  it('unusual: not said besides where the value is refused', () => {
+    const ran = plot('-1 m', '15 m')
+    expect(rules(ran)).toContain('value-outside-range')
+    expect(rules(ran)).not.toContain('value-unusual')
+  })
+
   it('unusual: exactly at its bound nothing is said', () => {
     expect(rules(plot('8 m', '8 m'))).not.toContain('value-unusual')
     expect(rules(plot('800 cm', '8 m'))).not.toContain('value-unusual')
