@@ -20,7 +20,7 @@ export async function printPdf(
   browser: OpenBrowser,
   { print: text, attachments }: { readonly print: string; readonly attachments: readonly Attachment[] },
   { around, file, evaluated, date, meanwhile }: PrintJob & { readonly meanwhile?: () => void },
-): Promise<{ ok: true; pdf: Uint8Array; pages: number } | PrintFailure> {
+): Promise<{ ok: true; pdf: Uint8Array; pages: number; scale: number | undefined } | PrintFailure> {
   const { variables, version, terminal } = around
   const guess = await readGuess(file, variables)
   terminal.doing(guess ? `printing ${guess.pages} pages` : 'printing')
@@ -38,5 +38,5 @@ export async function printPdf(
   })
   if (!finished.ok) return finished
   await keepGuess(file, variables, printed)
-  return { ...finished, pages: printed.pages }
+  return { ...finished, pages: printed.pages, scale: printed.scale }
 }

@@ -23,6 +23,7 @@ export async function writePackage(expected: ExpectedPackage, job: IssueJob, sig
     ]
     await writeTogether(outputs, { help, signal })
     sayFaults(proved, job)
+    saySmaller(printed.scale, job)
     return { ...files, pages: printed.pages, ...countOf(proved) }
   } finally {
     await browser.close()
@@ -42,4 +43,14 @@ const countOf = ({ count: { lines, closing } }: ProvedPackage) => ({ lines, clos
 function sayFaults({ faults }: ProvedPackage, { around }: IssueJob): void {
   for (const { tex, says } of faults)
     around.terminal.say(`A formula of the text could not be set and stands as typed: ${tex}\n${says}`)
+}
+
+/** A print that is smaller by less than this looks as it should. */
+const leastSmaller = 0.005
+
+function saySmaller(scale: number | undefined, { around }: IssueJob): void {
+  if (scale === undefined || scale > 1 - leastSmaller) return
+  around.terminal.say(
+    `Something is wider than the sheet, so the browser printed all pages ${(100 * (1 - scale)).toFixed(1)} % smaller: look for a wide table, formula or unbroken word`,
+  )
 }

@@ -9,13 +9,13 @@ export function judgeRanges(
 ): { found: readonly Diagnostic[]; stopped: ReadonlyMap<number, Diagnostic> } {
   const found: Diagnostic[] = []
   const stopped = new Map<number, Diagnostic>()
-  const valueOf = ({ entity }: PlannedRange): number => slots[entity.slot] ?? Number.NaN
-  const left = plan.ranges.filter(range => Number.isFinite(valueOf(range)) && !range.keeps(valueOf(range)))
+  const numberOf = ({ entity }: PlannedRange): number => slots[entity.slot] ?? Number.NaN
+  const left = plan.ranges.filter(range => Number.isFinite(numberOf(range)) && !range.keeps(numberOf(range)))
   const refused = new Set(left.flatMap(({ refuses, entity }) => (refuses ? [entity] : [])))
   for (const range of left) {
     // Of a value that is refused it need not be said that it is unusual too.
     if (!range.refuses && refused.has(range.entity)) continue
-    const fault = outside(range, valueOf(range))
+    const fault = outside(range, numberOf(range))
     found.push(fault)
     if (range.refuses && !stopped.has(range.block)) stopped.set(range.block, fault)
   }

@@ -18,6 +18,13 @@ describe('issue', () => {
     expect(pages.join().replaceAll(' ', '')).not.toContain('DRAFT')
   })
 
+  it('says that all is smaller where something is wider than the sheet', async () => {
+    const cwd = folderWith({ 'roof.md': `${sound}\n\n| a |\n| --- |\n| ${'w'.repeat(200)} |\n` })
+    const { status, stderr } = await undercroft(['issue', 'roof.md'], { cwd })
+    expect(status).toBe(0)
+    expect(stderr).toMatch(/^Something is wider than the sheet, so the browser printed all pages \d+\.\d % smaller: /m)
+  })
+
   it('makes the folder it is to write into', async () => {
     const cwd = folderWith({ 'roof.md': sound })
     const { status, stdout } = await undercroft(['issue', 'roof.md', '--out', 'a/b', '--html-only'], { cwd })

@@ -22,7 +22,7 @@ let answer: Awaited<ReturnType<typeof printPdf>>
 
 beforeEach(() => {
   printed = []
-  answer = { ok: true, pdf: Uint8Array.of(1), pages: 2 }
+  answer = { ok: true, pdf: Uint8Array.of(1), pages: 2, scale: 1 }
   vi.mocked(expectedCount).mockReset()
   vi.mocked(printPdf).mockImplementation(async (_, { print }, { meanwhile }) => {
     printed.push(print)

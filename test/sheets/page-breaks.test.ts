@@ -25,6 +25,9 @@ async function printed(html: string): Promise<string[][]> {
 async function linesOf(opened: OpenBrowser, html: string): Promise<string[][]> {
   const made = await opened.print(html, { fonts: ['SourceSerif4*', 'KaTeX_*'] })
   if (!made.ok) throw new Error(made.says)
+  // nothing is wider than the sheet, or all would be printed smaller
+  expect(made.scale).toBeGreaterThan(0.995)
+  expect(made.scale).toBeLessThanOrEqual(1.000001)
   return (await pageTexts(made.pdf)).map(text =>
     text
       .split('\n')

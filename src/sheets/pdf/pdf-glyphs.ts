@@ -37,6 +37,10 @@ function drawingsOf(pdf: SkiaPdf): Drawing[] {
   return [...drawn, ...forms.map(number => ({ stream: number, fonts: fontsOf(pdf, objectOf(pdf, number)) }))]
 }
 
+/** The object numbers of what the pages draw. */
+export const pageContents = (pdf: SkiaPdf): number[] =>
+  pageObjects(pdf).flatMap(number => contents(dictionaryOf(pdf, number).entries.get('Contents')))
+
 function contents(value: PdfValue | undefined): number[] {
   const list: readonly PdfValue[] = Array.isArray(value) ? value : value === undefined ? [] : [value as PdfValue]
   return list.filter(isReference).map(reference => reference.object)

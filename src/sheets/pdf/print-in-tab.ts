@@ -12,6 +12,7 @@ import {
   systemCode,
   UnreadablePdf,
 } from './print-failure.ts'
+import { printScale } from './print-scale.ts'
 import { settleNumbers } from './settle-numbers.ts'
 import { openTab, type SheetTab } from './sheet-tab.ts'
 import { steadyNodeNames } from './steady-node-names.ts'
@@ -30,6 +31,8 @@ export interface PrintOptions {
 export interface PrintedPackage extends PageNumbers {
   readonly ok: true
   readonly pdf: Uint8Array
+  /** At which part of its size all was printed; undefined where this cannot be read. */
+  readonly scale: number | undefined
   /** How often the browser printed. */
   readonly prints: number
 }
@@ -62,7 +65,7 @@ async function printAndCheck(tab: SheetTab, options: PrintOptions): Promise<Prin
   if (!settled.ok) return settled
   const { pdf, skia, numbers, shown, prints } = settled
   const refusal = checkPdf(skia, { fonts: options.fonts, pageText: await tab.text(), shown })
-  return refusal ?? { ok: true, pdf: steadyNodeNames(pdf, skia), ...numbers, prints }
+  return refusal ?? { ok: true, pdf: steadyNodeNames(pdf, skia), ...numbers, scale: printScale(skia), prints }
 }
 
 function refusalFor(thrown: unknown): PrintFailure {

@@ -30,6 +30,16 @@ function withoutDates(pdf: Uint8Array): string {
     .replace(/\(D:\d{14}/g, '(D:')
 }
 
+describe('scale', () => {
+  test('a document that fits is printed at its size, one that does not by so much smaller', async () => {
+    expect(first.scale).toBeCloseTo(1, 4)
+    // A4 less two margins of 20 mm is 170 mm wide
+    const wide = documentWith('<p>Wide</p><div style="width: 200mm">box</div>', 'body { margin: 0 }')
+    const { scale } = printed(await browser.print(wide, { fonts: SAMPLE_FONTS }))
+    expect(scale).toBeCloseTo(170 / 200, 2)
+  })
+})
+
 describe('page numbers', () => {
   test('contents: each printed number is the page where an outside reader finds the heading', async () => {
     const texts = await pageTexts(first.pdf)
