@@ -4,7 +4,7 @@ import type { Plan, PlannedCheck } from '../evaluation/plan-types.ts'
 import { assumptionsOf, type Variable } from './assumptions.ts'
 import { findTurn, type Look, type TurnEnd } from './find-turn.ts'
 import { type SearchInterval, searchInterval } from './search-interval.ts'
-import { varied } from './varied.ts'
+import { baseOf, varied } from './varied.ts'
 import { excess, type Verdict, watchOf } from './watch.ts'
 
 /** A check that turns, and what it turns to. */
@@ -66,11 +66,11 @@ export function findMargins(plan: Plan, about?: (variable: Variable) => void): M
   const { variables, words } = assumptionsOf(plan)
   const margins: Margin[] = []
   const unsearched: Unsearched[] = words.map(key => ({ key, why: 'a choice of words' }))
-  const known = errorsOf(plan, new Map())
+  const searching = { plan, base: baseOf(plan), known: errorsOf(plan, new Map()) }
   let runs = 0
   for (const variable of variables) {
     about?.(variable)
-    const found = marginOf({ plan, known }, variable, () => {
+    const found = marginOf(searching, variable, () => {
       runs += 1
     })
     if ('why' in found) unsearched.push(found)
@@ -79,17 +79,19 @@ export function findMargins(plan: Plan, about?: (variable: Variable) => void): M
   return { margins: margins.sort((a, b) => tightness(a) - tightness(b)), unsearched, runs }
 }
 
-/** A plan, and the errors that its numbers as written bring. */
+/** A plan, its numbers as written, and the errors that they bring. */
 interface Searching {
   readonly plan: Plan
+  readonly base: Float64Array
   readonly known: readonly Diagnostic[]
 }
 
-function marginOf({ plan, known }: Searching, variable: Variable, ran: () => void): Margin | Unsearched {
+function marginOf(searching: Searching, variable: Variable, ran: () => void): Margin | Unsearched {
+  const { plan, base } = searching
   const { entity } = variable
   const value = plan.start[entity.slot] ?? Number.NaN
   const interval = searchInterval(variable, value)
-  const runs = varied(plan, [entity])
+  const runs = varied(plan, [entity], { base })
   const watch = watchOf(runs)
   if (watch.checks.length === 0 && !watch.sees) return { key: entity.key, why: 'nothing rests on it' }
   if (!interval) return { key: entity.key, why: 'its value is 0 and it has no range' }
@@ -108,7 +110,7 @@ function marginOf({ plan, known }: Searching, variable: Variable, ran: () => voi
       { checks: watch.checks, look },
       placesTo({ value, to, count: runs.solves > 0 ? places.solves : places.formulas }, variable),
     )
-    return endOf({ plan, known }, { variable, checks: watch.checks, to }, found)
+    return endOf(searching, { variable, checks: watch.checks, to }, found)
   }
   return { variable, value, interval, down: end(interval.from), up: end(interval.to) }
 }

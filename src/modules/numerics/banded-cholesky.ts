@@ -41,10 +41,17 @@ function factor(matrix: SymmetricBand): Float64Array {
     const firstI = first[i] as number
     for (let j = firstI; j <= i; j++) {
       const rowJ = j * (band + 1) + band - j
+      const from = Math.max(firstI, first[j] as number)
       let sum = l[rowI + j] as number
-      for (let k = Math.max(firstI, first[j] as number); k < j; k++) {
+      let k = from
+      // Two sums side by side, because one sum waits for each addition before the next.
+      let other = 0
+      for (; k + 1 < j; k += 2) {
         sum -= (l[rowI + k] as number) * (l[rowJ + k] as number)
+        other -= (l[rowI + k + 1] as number) * (l[rowJ + k + 1] as number)
       }
+      if (k < j) sum -= (l[rowI + k] as number) * (l[rowJ + k] as number)
+      sum += other
       if (j < i) l[rowI + j] = sum / (l[rowJ + j] as number)
       else l[rowI + i] = Math.sqrt(positive(sum, rows[rowI + i] as number))
     }

@@ -1,11 +1,11 @@
 import { type LegendreValues, legendre } from './legendre.ts'
 
 /** Values, first, second and third derivatives of a list of shapes at one place. */
-export type ShapeValues = readonly [Float64Array, Float64Array, Float64Array, Float64Array]
+export type ShapeValues = readonly [number[], number[], number[], number[]]
 
-/** Four empty lists for `count` shapes. */
-export function emptyShapes(count: number): ShapeValues {
-  const empty = () => new Float64Array(count)
+// Plain lists: a search makes some hundred thousand of these, and a typed array costs ten times as much to make.
+function emptyShapes(count: number): ShapeValues {
+  const empty = () => new Array<number>(count).fill(0)
   return [empty(), empty(), empty(), empty()]
 }
 

@@ -11,6 +11,14 @@ export type QuadratureRule = { readonly places: readonly number[]; readonly weig
  */
 export function gaussLegendre(count: number): QuadratureRule {
   whole(count, 'count', { least: 1, most: 200 })
+  const rule = rules.get(count) ?? legendreRule(count)
+  rules.set(count, rule)
+  return rule
+}
+
+const rules = new Map<number, QuadratureRule>()
+
+function legendreRule(count: number): QuadratureRule {
   const places = Array.from({ length: count }, (_, i) => legendreZero(count, i))
   const weights = places.map(s => 2 / ((1 - s * s) * entry(legendre(count, s).slope, count) ** 2))
   return { places, weights }

@@ -67,6 +67,6 @@ export function shapesAt(axis: PlateAxis, t: number): LocalShapes {
   const places = elementPlaces(axis, found)
   const held = places.filter(place => place >= 0)
   if (held.length === places.length) return { from: entry(held, 0), shapes: all }
-  const pick = (list: Float64Array) => list.filter((_, i) => entry(places, i) >= 0)
+  const pick = (list: readonly number[]) => list.filter((_, i) => entry(places, i) >= 0)
   return { from: entry(held, 0), shapes: [pick(all[0]), pick(all[1]), pick(all[2]), pick(all[3])] }
 }

@@ -5,7 +5,7 @@ import { checkedPanel, type PlatePanel } from './plate-panel.ts'
 import { type PlateGrid, plateLoad, plateStiffness } from './plate-stiffness.ts'
 
 /** The deflected surface of a panel: coefficients of products of shapes, x shape by x shape. Plain data. */
-export type PlateField = PlateAxes & { readonly panel: PlatePanel; readonly coefficients: readonly number[] }
+export type PlateField = PlateAxes & { readonly panel: PlatePanel; readonly coefficients: Float64Array }
 
 /**
  * Deflected surface by the Ritz method on a few elements of high degree. The natural conditions (no moment on a
@@ -24,8 +24,8 @@ export function plateField(given: PlatePanel, mesh: PlateMesh): PlateField {
 /** The surfaces under an even load of 1 and, where the load varies, under one that rises from 0 to 1: any load is made of the two. */
 type UnitSurfaces = {
   readonly axes: PlateAxes
-  readonly even: readonly number[]
-  readonly rising?: readonly number[]
+  readonly even: Float64Array
+  readonly rising?: Float64Array
 }
 
 /** A study asks for one panel under hundreds of loads: as many panels as this are remembered. */
@@ -54,9 +54,9 @@ function solvedSurfaces(panel: PlatePanel, mesh: PlateMesh, along: 'x' | 'y'): U
   const used = turned ? turnedGrid(grid) : grid
   const across = along === 'x' ? 'y' : 'x'
   const solve = solverOf(plateStiffness(used, panel.nu))
-  const surface = (uniform: number, varying: number): readonly number[] => {
+  const surface = (uniform: number, varying: number): Float64Array => {
     const solved = solve(plateLoad(used, { uniform, varying, along: turned ? across : along }))
-    return turned ? transposed(solved, grid.y.count) : Array.from(solved)
+    return turned ? transposed(solved, grid.y.count) : solved
   }
   return { axes, even: surface(1, 0), ...(panel.load.varying ? { rising: surface(0, 1) } : {}) }
 }
@@ -65,7 +65,7 @@ function turnedGrid({ x, y, lengths }: PlateGrid): PlateGrid {
   return { x: y, y: x, lengths: [lengths[1], lengths[0]] }
 }
 
-function transposed(matrix: Float64Array, rows: number): readonly number[] {
+function transposed(matrix: Float64Array, rows: number): Float64Array {
   const columns = matrix.length / rows
-  return Array.from(matrix, (_, at) => matrix[(at % rows) * columns + Math.floor(at / rows)] as number)
+  return matrix.map((_, at) => matrix[(at % rows) * columns + Math.floor(at / rows)] as number)
 }

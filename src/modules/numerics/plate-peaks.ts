@@ -1,4 +1,5 @@
 import { entry } from './numeric-refusal.ts'
+import type { PlateAxis } from './plate-axis.ts'
 import type { PlateField } from './plate-field.ts'
 import { clearOfCorners, type Part, type Place } from './plate-places.ts'
 import { type PlateState, plateReader, plateStates } from './plate-state.ts'
@@ -14,12 +15,19 @@ export type PlateSample = Place & { readonly state: PlateState }
 
 const cells = 24
 
-/** States on a grid of 25 shares of each side of a part; a side that is a point gives one share. */
+/** States on a grid of 25 shares of each side of a part, of its first half where a mirror makes the other the same; a point gives one share. */
 export function plateSamples(field: PlateField, part: Part): readonly PlateSample[] {
-  const [xs, ys] = [shares(part.x), shares(part.y)]
+  const [xs, ys] = [unlike(field.x, shares(part.x)), unlike(field.y, shares(part.y))]
   return plateStates(field, xs, ys).flatMap((line, i) =>
     line.map((state, j) => ({ x: entry(xs, i), y: entry(ys, j), state })),
   )
+}
+
+/** The shares this side of a mirror, if any; those beyond it only repeat them. */
+function unlike({ ends }: PlateAxis, all: readonly number[]): readonly number[] {
+  const [first = 0] = all
+  if (ends[1] !== 'mirror' || first > 0.5) return all
+  return all.filter(share => share < 0.5 + 1e-9)
 }
 
 function shares([from, to]: readonly [number, number]): readonly number[] {

@@ -1,4 +1,3 @@
-import { emptyShapes, type ShapeValues } from './element-shapes.ts'
 import { type LocalShapes, type PlateAxis, shapeCount, shapesAt } from './plate-axis.ts'
 import type { PlateField } from './plate-field.ts'
 
@@ -23,7 +22,7 @@ export function plateStateAt(field: PlateField, x: number, y: number): PlateStat
 
 /** Reads states place by place as `plateStateAt` does. A search keeps to a line for a while: the last line and row are remembered. */
 export function plateReader(field: PlateField): (x: number, y: number) => PlateState {
-  let line: { readonly x: number; readonly values: ShapeValues } | undefined
+  let line: { readonly x: number; readonly values: PlateLine } | undefined
   let row: { readonly y: number; readonly local: LocalShapes } | undefined
   return (x, y) => {
     if (line?.x !== x) line = { x, values: lineAt(field, x) }
@@ -73,24 +72,29 @@ function ownShapes(axis: PlateAxis, place: number, length: number): LocalShapes 
   return local
 }
 
-/** The surface and its three x derivatives along a line of constant x, as coefficients of the y shapes. */
-function lineAt({ x: axis, lengths, coefficients }: PlateField, x: number): ShapeValues {
+/** The surface and its three x derivatives (one after another in `sums`) along a line of constant x, as coefficients of the y shapes. */
+type PlateLine = { readonly columns: number; readonly sums: Float64Array }
+
+function lineAt({ x: axis, lengths, coefficients }: PlateField, x: number): PlateLine {
   const { from, shapes } = sideShapes(axis, x, lengths[0])
   const columns = coefficients.length / shapeCount(axis)
-  const sum = emptyShapes(columns)
-  for (const order of [0, 1, 2, 3] as const) {
-    for (let i = 0, at = from * columns; i < shapes[order].length; i++) {
-      const weight = shapes[order][i] as number
-      for (let j = 0; j < columns; j++, at++) {
-        sum[order][j] = (sum[order][j] as number) + weight * (coefficients[at] as number)
+  const sums = new Float64Array(4 * columns)
+  for (let order = 0; order < 4; order++) {
+    const weights = shapes[order as 0 | 1 | 2 | 3]
+    const end = (order + 1) * columns
+    for (let i = 0, at = from * columns; i < weights.length; i++) {
+      const weight = weights[i] as number
+      for (let place = end - columns; place < end; place++, at++) {
+        sums[place] = (sums[place] as number) + weight * (coefficients[at] as number)
       }
     }
   }
-  return sum
+  return { columns, sums }
 }
 
-function stateOnLine({ panel: { nu } }: PlateField, line: ShapeValues, { from, shapes }: LocalShapes): PlateState {
-  const by = (m: 0 | 1 | 2 | 3, n: 0 | 1 | 2 | 3) => dot(line[m], shapes[n], from)
+function stateOnLine({ panel: { nu } }: PlateField, line: PlateLine, { from, shapes }: LocalShapes): PlateState {
+  const { columns, sums } = line
+  const by = (m: 0 | 1 | 2 | 3, n: 0 | 1 | 2 | 3) => dot(sums, shapes[n], m * columns + from)
   const [wxx, wyy] = [by(2, 0), by(0, 2)]
   const [wxxx, wxyy, wyyy, wxxy] = [by(3, 0), by(1, 2), by(0, 3), by(2, 1)]
   return {
@@ -105,7 +109,7 @@ function stateOnLine({ panel: { nu } }: PlateField, line: ShapeValues, { from, s
   }
 }
 
-function dot(line: Float64Array, shape: Float64Array, from: number): number {
+function dot(line: Float64Array, shape: readonly number[], from: number): number {
   let sum = 0
   for (let i = 0; i < shape.length; i++) sum += (line[from + i] as number) * (shape[i] as number)
   return sum
