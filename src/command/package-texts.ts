@@ -1,10 +1,11 @@
 import type { Attachment } from '../sheets/attachment.ts'
-import { type Composed, compose, composeExpecting, composeScreen, countExpected } from '../sheets/compose.ts'
-import type { PackageModel, PackageRecord, PencilCount } from '../sheets/package-model.ts'
+import { type Composed, compose, composeEarly, composeLate, composeScreen, countExpected } from '../sheets/compose.ts'
+import type { EarlyModel, PackageRecord, PencilCount } from '../sheets/package-model.ts'
 import { type PencilProof, pencilProof } from '../sheets/pencil/pencil-proof.ts'
+import { earlyModel, type TextOptions } from './early-model.ts'
 import type { Evaluated } from './evaluated.ts'
+import { lateModel, lateModelInTurns } from './late-model.ts'
 import { type IssueFacts, packageAttachments } from './package-attachments.ts'
-import { packageModel, type TextOptions } from './package-model.ts'
 
 type Browser = NonNullable<PackageRecord['browser']>
 
@@ -21,25 +22,33 @@ export interface ProvedPackage {
 
 /** Composes the package and has the independent reader recompute its page. Throws where a printed line does not close: that is our fault. */
 export function provePackage(evaluated: Evaluated, options: TextOptions): ProvedPackage {
-  return proveModel(evaluated, options, packageModel(evaluated, options))
+  return proveModel(evaluated, options, earlyModel(evaluated, options))
+}
+
+/** The text to print, with the count on its cover that the proof comes to where every line closes, and what travels inside the PDF. */
+export interface ToPrint {
+  readonly print: string
+  /** The sheets that stand empty in the text, by id; what they say is found while the browser loads it. */
+  readonly late?: () => Promise<ReadonlyMap<string, string>>
+  readonly attachments: readonly Attachment[]
 }
 
 /** A package to be printed while its page is being proved. */
 export interface ExpectedPackage {
-  /** The text to print, with the count on its cover that the proof comes to where every line closes, and what travels inside the PDF. */
-  readonly toPrint: (browser: Browser) => { readonly print: string; readonly attachments: readonly Attachment[] }
+  readonly toPrint: (browser: Browser) => ToPrint
   /** Proves the page, as `provePackage` does; `stands` where the cover to print has the count of the proof, and may be issued. */
   readonly prove: () => { readonly proved: ProvedPackage; readonly stands: boolean }
 }
 
 /** Makes a package ready to be composed for print before it is proved. */
 export function expectPackage(evaluated: Evaluated, options: TextOptions): ExpectedPackage {
-  const model = packageModel(evaluated, options)
+  const model = earlyModel(evaluated, options)
   return {
     toPrint: browser => {
       const attachments = attached(evaluated, options, browser)
       const record = { ...model.record, browser }
-      return { print: composeExpecting({ ...model, record, attachments }, options.assets), attachments }
+      const print = composeEarly({ ...model, record, attachments }, options.assets)
+      return { print, late: async () => composeLate(model, await lateModelInTurns(evaluated)), attachments }
     },
     prove: () => {
       const proved = proveModel(evaluated, options, model)
@@ -48,7 +57,8 @@ export function expectPackage(evaluated: Evaluated, options: TextOptions): Expec
   }
 }
 
-function proveModel(evaluated: Evaluated, options: TextOptions, model: PackageModel): ProvedPackage {
+function proveModel(evaluated: Evaluated, options: TextOptions, early: EarlyModel): ProvedPackage {
+  const model = { ...early, ...lateModel(evaluated) }
   const { screen, faults } = composeScreen(model, options.assets)
   const proof = pencilProof(screen)
   refuseOpenLines(proof)

@@ -1,6 +1,6 @@
-import type { Attachment } from '../sheets/attachment.ts'
 import { finishPdf, type OpenBrowser, type PrintFailure } from '../sheets/pdf/index.ts'
 import type { Evaluated } from './evaluated.ts'
+import type { ToPrint } from './package-texts.ts'
 import { keepGuess, readGuess } from './page-guess.ts'
 import { sha256 } from './sha256.ts'
 import type { Surroundings } from './surroundings.ts'
@@ -18,13 +18,18 @@ export interface PrintJob {
 /** Returns the finished PDF of a package's print text, with its notebook and results inside it, or why there is none; `meanwhile` is done while the browser prints. */
 export async function printPdf(
   browser: OpenBrowser,
-  { print: text, attachments }: { readonly print: string; readonly attachments: readonly Attachment[] },
+  { print: text, late, attachments }: ToPrint,
   { around, file, evaluated, date, meanwhile }: PrintJob & { readonly meanwhile?: () => void },
 ): Promise<{ ok: true; pdf: Uint8Array; pages: number; scale: number | undefined } | PrintFailure> {
   const { variables, version, terminal } = around
   const guess = await readGuess(file, variables)
   terminal.doing(guess ? `printing ${guess.pages} pages` : 'printing')
-  const printed = await browser.print(text, { fonts, ...(guess ? { guess } : {}), ...(meanwhile ? { meanwhile } : {}) })
+  const printed = await browser.print(text, {
+    fonts,
+    ...(guess ? { guess } : {}),
+    ...(late ? { late } : {}),
+    ...(meanwhile ? { meanwhile } : {}),
+  })
   if (!printed.ok) return printed
   const { title } = evaluated.notebook
   const finished = finishPdf(printed.pdf, {

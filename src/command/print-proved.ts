@@ -3,20 +3,28 @@ import type { ExpectedPackage, ProvedPackage } from './package-texts.ts'
 import { type PrintJob, printPdf } from './print-pdf.ts'
 
 /**
- * Prints a package and has its page proved while the browser is at it, with the count on the cover that the proof should come to. Where it
+ * Prints a package and has its page proved and composed for the screen while the browser is at it, with the count on the cover that the proof should come to. Where it
  * comes to another, prints again: what is printed is what was proved. Throws where a printed line does not close.
  */
 export async function printProved(
   browser: OpenBrowser,
   expected: ExpectedPackage,
   job: PrintJob,
-): Promise<{ readonly proved: ProvedPackage; readonly printed: Awaited<ReturnType<typeof printPdf>> }> {
-  let found: ReturnType<typeof expected.prove> | undefined
+): Promise<{
+  readonly proved: ProvedPackage
+  readonly screen: string
+  readonly printed: Awaited<ReturnType<typeof printPdf>>
+}> {
+  const prove = () => {
+    const { proved, stands } = expected.prove()
+    return { proved, stands, screen: proved.screen(browser.browser) }
+  }
+  let found: ReturnType<typeof prove> | undefined
   const meanwhile = () => {
-    found = expected.prove()
+    found = prove()
   }
   const printed = await printPdf(browser, expected.toPrint(browser.browser), { ...job, meanwhile })
-  const { proved, stands } = found ?? expected.prove()
-  if (stands || !printed.ok) return { proved, printed }
-  return { proved, printed: await printPdf(browser, proved.compose(browser.browser), job) }
+  const { proved, stands, screen } = found ?? prove()
+  if (stands || !printed.ok) return { proved, screen, printed }
+  return { proved, screen, printed: await printPdf(browser, proved.compose(browser.browser), job) }
 }

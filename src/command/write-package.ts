@@ -15,10 +15,10 @@ export async function writePackage(expected: ExpectedPackage, job: IssueJob, sig
   if (!browser.ok) return { ...(await unprinted()), failure: browser }
   try {
     terminal.doing('composing the pages')
-    const { proved, printed } = await printProved(browser, expected, job)
+    const { proved, screen, printed } = await printProved(browser, expected, job)
     if (!printed.ok) return { ...(await writeHtml(proved, job, signal)), failure: printed }
     const outputs = [
-      { path: files.html, bytes: proved.screen(browser.browser) },
+      { path: files.html, bytes: screen },
       { path: files.pdf, bytes: printed.pdf },
     ]
     await writeTogether(outputs, { help, signal })

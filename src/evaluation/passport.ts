@@ -53,19 +53,23 @@ export interface Passport {
   readonly uses: readonly PassportUse[]
 }
 
-/** A passport for each module used, in the order of first use: its published cases run now, its uses against their span. */
-export function passportsOf(results: Results, workings: Workings): Passport[] {
+/** The modules that a notebook uses, in the order of first use. */
+export function modulesUsed({ plan }: Results): Module[] {
+  return [...new Set(plan.blocks.flatMap(block => (block?.kind === 'calc' ? [block.module] : [])))]
+}
+
+/** A passport for each module used, in the order of first use: its published cases run now, when it is asked for, its uses against their span. */
+export function* passportsOf(results: Results, workings: Workings): Generator<Passport, void> {
   const uses = workings.blocks.filter((block): block is CalcWorking => block.kind === 'calc')
-  const modules = new Map<string, Module>()
-  for (const block of results.plan.blocks) if (block?.kind === 'calc') modules.set(block.module.id, block.module)
-  return [...modules.values()].map(module => ({
-    module: module.id,
-    version: module.version,
-    title: module.title,
-    symbols: moduleSymbols(module),
-    cases: module.published.map(published => caseOf(module, published)),
-    uses: uses.filter(use => use.module === module.id).map(use => useOf(results, module, use)),
-  }))
+  for (const module of modulesUsed(results))
+    yield {
+      module: module.id,
+      version: module.version,
+      title: module.title,
+      symbols: moduleSymbols(module),
+      cases: module.published.map(published => caseOf(module, published)),
+      uses: uses.filter(use => use.module === module.id).map(use => useOf(results, module, use)),
+    }
 }
 
 function caseOf(module: Module, published: PublishedCase): PassportCase {

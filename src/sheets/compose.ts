@@ -17,14 +17,13 @@ import { coverSheet } from './cover-sheet.ts'
 import { drawingSheet } from './drawing-sheet.ts'
 import { furniture } from './furniture.ts'
 import { checksBySection } from './gather-checks.ts'
+import { emptyLateSheets, lateSheets, lateTexts } from './late-sheets.ts'
 import { messagesSheet } from './messages-sheet.ts'
-import type { PackageModel, PencilCount } from './package-model.ts'
-import { passportSheet } from './passport-sheet.ts'
+import type { EarlyModel, LateModel, PackageModel, PencilCount } from './package-model.ts'
 import type { Placed } from './place-workings.ts'
 import { rangesSheet } from './ranges-sheet.ts'
 import { recordSheet } from './record-sheet.ts'
 import { referencesSheet } from './references-sheet.ts'
-import { registerSheet } from './register-sheet.ts'
 import { sinceSheet, sinceStyle } from './since-sheet.ts'
 
 /** The two texts of a package: one for the screen, one to be printed. */
@@ -37,47 +36,58 @@ export interface Composed {
 
 /** Composes the package, once for each medium, from one model. Each text holds everything it needs. */
 export function compose(model: PackageModel, assets: Assets): Composed {
-  return { ...composeScreen(model, assets), print: printText(model, assets, sheets(model, 'print').parts) }
+  return { ...composeScreen(model, assets), print: printText(model, assets, sheets(model, model, 'print').parts) }
 }
 
 /**
  * Composes the text to be printed before the page is proved: on its cover stands the count that the proof comes to where every line
- * closes. It may be issued only where the proof then gives that count.
+ * closes. It may be issued only where the proof then gives that count. Its late sheets are empty, for `composeLate` to be put in their places.
  */
-export function composeExpecting(model: PackageModel, assets: Assets): string {
+export function composeEarly(model: EarlyModel, assets: Assets): string {
   const expected = { ...model, proof: countExpected(model) }
-  return printText(expected, assets, sheets(expected, 'print').parts)
+  return printText(expected, assets, sheets(expected, 'empty', 'print').parts)
+}
+
+/** The late sheets of a text to be printed, by id. */
+export function composeLate(model: EarlyModel, late: LateModel): ReadonlyMap<string, string> {
+  return lateTexts(lateSheets(model.workings, late, sheetsText(model, 'print').setting))
 }
 
 /** What the pencil proof comes to where every line closes. */
-export const countExpected = (model: PackageModel): PencilCount => sheetsText(model, 'print').text.expected
+export const countExpected = (model: EarlyModel): PencilCount => sheetsText(model, 'print').text.expected
 
-function printText(model: PackageModel, assets: Assets, parts: readonly Element[]): string {
+function printText(model: EarlyModel, assets: Assets, parts: readonly Element[]): string {
   const look = [assets.fonts, assets.sheet, assets.print, assets.paper, furniture(model), ...sinceStyle(model.since)]
   return document(model, parts, look)
 }
 
 /** Composes the package for the screen alone. */
 export function composeScreen(model: PackageModel, assets: Assets): Omit<Composed, 'print'> {
-  const screen = sheets(model, 'screen')
+  const screen = sheets(model, model, 'screen')
   const look = [assets.fonts, assets.sheet, assets.print, furniture(model), assets.screen, ...sinceStyle(model.since)]
   return { screen: document(model, screen.parts, look), faults: screen.text.faults }
 }
 
-function sheetsText({ workings, notebook, checking, body }: PackageModel, medium: Medium) {
+function sheetsText({ workings, notebook, checking, body }: EarlyModel, medium: Medium) {
   const checked = checkerMarks(checking)
   const setting = settingOf(workings, { medium, checked })
   return { checked, setting, text: authorSheets(body, { workings, notices: notebook.notices }, setting) }
 }
 
-function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: AuthorSheets } {
+function sheets(
+  model: EarlyModel,
+  late: LateModel | 'empty',
+  medium: Medium,
+): { parts: Element[]; text: AuthorSheets } {
   const { workings } = model
   const { checked, setting, text } = sheetsText(model, medium)
   const sections = checksBySection(text.headings)
+  const { register, passport } =
+    late === 'empty' ? emptyLateSheets(workings, setting) : lateSheets(workings, late, setting)
   const front = [
     basisSheet(workings),
     ...sinceSheet(model.since),
-    registerSheet(workings, setting, model.margins),
+    register,
     ...rangesSheet(model.ranges),
     checksSheet(sections, setting),
     ...checkingSheet(model.checking, checked),
@@ -87,7 +97,7 @@ function sheets(model: PackageModel, medium: Medium): { parts: Element[]; text: 
     ...drawingSheet(workings, setting),
     referencesSheet(workings, text.sections),
     recordSheet(model, medium),
-    passportSheet(model.passports, setting),
+    passport,
   ]
   const order = [...(model.draft ? messages : []), ...front, ...(model.draft ? [] : messages)]
   const contents = contentsSheet([...order.map(headed), ...text.headings, ...back.map(headed)])
@@ -105,7 +115,7 @@ function headed(part: Element): Placed {
   return { id: String(part.properties.id), level: 2, title }
 }
 
-function document(model: PackageModel, parts: readonly Element[], styles: readonly string[]): string {
+function document(model: EarlyModel, parts: readonly Element[], styles: readonly string[]): string {
   const { title } = model.notebook
   const mark = model.draft ? [h('div.draft-mark', { ariaHidden: 'true' }, 'DRAFT')] : []
   const name = [title.number, title.title].filter(Boolean).join(' ')

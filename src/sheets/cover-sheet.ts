@@ -6,10 +6,10 @@ import { coverCautions, coverOpen } from './cover-cautions.ts'
 import { coverGoverning } from './cover-governing.ts'
 import { coverState, type StateLine } from './cover-state.ts'
 import type { CheckedSection } from './gather-checks.ts'
-import type { PackageModel } from './package-model.ts'
+import type { EarlyModel } from './package-model.ts'
 
 /** The cover: title block, state of the package, cautions, what governs each section, revisions, and lines for signature. */
-export function coverSheet(model: PackageModel, sections: readonly CheckedSection[], setting: Setting): Element {
+export function coverSheet(model: EarlyModel, sections: readonly CheckedSection[], setting: Setting): Element {
   const { title } = model.notebook
   return h('header.part.cover', { id: 'cover' }, [
     h('div.cover-head', [
@@ -27,7 +27,7 @@ export function coverSheet(model: PackageModel, sections: readonly CheckedSectio
   ])
 }
 
-function identity({ notebook: { title }, date }: PackageModel): Element {
+function identity({ notebook: { title }, date }: EarlyModel): Element {
   const rows: [string, ElementContent[]][] = [
     ['Number', words(title.number)],
     ['Revision', words(title.revision)],
@@ -46,7 +46,7 @@ function words(text: string): ElementContent[] {
   return [{ type: 'text', value: text || '\u2013' }]
 }
 
-function state(model: PackageModel): Element {
+function state(model: EarlyModel): Element {
   return h('table.state', [h('caption', 'State of the package'), h('tbody', coverState(model).map(stateRow))])
 }
 
@@ -59,7 +59,7 @@ function stateRow({ what, finding, to, attention }: StateLine): Element {
   ])
 }
 
-function cautions({ workings, notebook, paper }: PackageModel, setting: Setting): Element {
+function cautions({ workings, notebook, paper }: EarlyModel, setting: Setting): Element {
   const { figures } = notebook.title
   return h('div.cautions', [
     h('p.label', 'Cautions and what is left open'),
@@ -75,7 +75,7 @@ function cautions({ workings, notebook, paper }: PackageModel, setting: Setting)
   ])
 }
 
-function revisions({ notebook: { title } }: PackageModel): Element {
+function revisions({ notebook: { title } }: EarlyModel): Element {
   const rows = title.revisions.map(({ mark, date, note }) =>
     h('tr', { className: mark === title.revision ? ['current'] : [] }, [h('td', mark), h('td', date), h('td', note)]),
   )
@@ -93,7 +93,7 @@ function revisions({ notebook: { title } }: PackageModel): Element {
   ])
 }
 
-function signatures({ notebook: { title } }: PackageModel): Element {
+function signatures({ notebook: { title } }: EarlyModel): Element {
   const cell = (role: string, name: string): Element =>
     h('div', [h('p.label', role), h('p.name', name || '\u00a0'), h('p.sign-line', 'Signature and date')])
   return h('div.signatures', [

@@ -3,7 +3,7 @@ import { plainNumber } from '../quantity/number-print.ts'
 import { isDoubtful, tallyChecks } from '../typesetting/tally-checks.ts'
 import { checkingWords, isBegun } from './checking-sheet.ts'
 import { coverageWords, isOpen } from './coverage-tables.ts'
-import type { PackageModel } from './package-model.ts'
+import type { EarlyModel } from './package-model.ts'
 import { noticeId } from './place-workings.ts'
 import { assumptionRows } from './register-sheet.ts'
 
@@ -16,7 +16,7 @@ export interface StateLine {
 }
 
 /** The state of the package, one line each, in the order a reviewer asks. */
-export function coverState(model: PackageModel): StateLine[] {
+export function coverState(model: EarlyModel): StateLine[] {
   return [
     ...errors(model),
     ...checks(model.workings),
@@ -33,7 +33,7 @@ export function coverState(model: PackageModel): StateLine[] {
   ]
 }
 
-function errors({ workings }: PackageModel): StateLine[] {
+function errors({ workings }: EarlyModel): StateLine[] {
   const count = workings.diagnostics.filter(each => each.severity === 'error').length
   if (count === 0) return []
   return [{ what: 'Errors', finding: `${count}; this is not a package`, to: 'messages', attention: true }]
@@ -81,7 +81,7 @@ function numbersOf(some: readonly CheckLine[]): string {
 /** So many checks to be looked at are named on the cover. */
 const mostNamed = 6
 
-function holds({ workings, notebook }: PackageModel): StateLine {
+function holds({ workings, notebook }: EarlyModel): StateLine {
   const held = assumptionRows(workings)
     .filter(row => row.status === 'hold')
     .map(row => row.number)
@@ -148,20 +148,20 @@ function coverage({ coverage: lines }: Workings): StateLine {
 
 const named = (block: CalcWorking): string => `${block.number} ${block.name}`
 
-function level({ notebook: { title } }: PackageModel): StateLine {
+function level({ notebook: { title } }: EarlyModel): StateLine {
   const checker = title.checked || 'not yet checked'
   const finding = title.checkLevel ? `${title.checkLevel}: ${checker}` : checker
   return { what: 'Level of check', finding, attention: title.checked === '' }
 }
 
 /** How much of the package a checker has ticked; nothing before the first tick. */
-function checking({ checking: state }: PackageModel): StateLine[] {
+function checking({ checking: state }: EarlyModel): StateLine[] {
   if (!state || !isBegun(state)) return []
   const { fallen, open } = state.counts
   return [{ what: 'Checking record', finding: checkingWords(state), to: 'checking', attention: fallen + open > 0 }]
 }
 
-function proof({ proof: of }: PackageModel): StateLine {
+function proof({ proof: of }: EarlyModel): StateLine {
   if (!of) return { what: 'Pencil proof', finding: 'not made', attention: true }
   const solved = of.notPencil > 0 ? `; ${of.notPencil} by a numerical method` : ''
   const finding = `${of.closing} of ${of.lines} lines close${solved}`

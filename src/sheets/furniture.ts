@@ -1,4 +1,4 @@
-import type { PackageModel } from './package-model.ts'
+import type { EarlyModel } from './package-model.ts'
 
 const draftWords = 'DRAFT'
 
@@ -6,7 +6,7 @@ const draftWords = 'DRAFT'
  * The page rules of one package: paper, margins, and in the margins its number, revision, title, names, date and page count.
  * Chromium has no running titles, so the texts are literal strings, escaped for CSS.
  */
-export function furniture(model: PackageModel): string {
+export function furniture(model: EarlyModel): string {
   const { title } = model.notebook
   const name = [title.number, title.revision && `Revision ${title.revision}`].filter(Boolean).join(' \u00b7 ')
   const people = [
@@ -38,7 +38,7 @@ function box(place: string, content: string, more = ''): string {
 }
 
 /** The cover says all this itself, but for the draft mark. */
-function bare(model: PackageModel): string {
+function bare(model: EarlyModel): string {
   const places = ['top-left', 'top-center', 'top-right', 'bottom-left', 'bottom-center', 'bottom-right']
   const hidden = places.map(place => `@${place} { content: none; border: none }`)
   return model.draft ? `${hidden.join(' ')} @top-right { content: "${draftWords}"; border: none }` : hidden.join(' ')

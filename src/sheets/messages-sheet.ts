@@ -4,7 +4,7 @@ import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import type { BlockWorking } from '../evaluation/workings.ts'
 import type { TexTrouble } from '../typesetting/author-formula.ts'
 import { caution, cross } from '../typesetting/marks.ts'
-import type { PackageModel } from './package-model.ts'
+import type { EarlyModel } from './package-model.ts'
 import { part } from './part.ts'
 
 /** What is wrong or doubtful in the notebook, in the order of the file, and the block it stands in; nothing where there is nothing to say. */
@@ -26,7 +26,7 @@ export function messagesSheet({ workings, notebook }: Messages, tex: readonly Te
   ]
 }
 
-type Messages = Pick<PackageModel, 'workings' | 'notebook'>
+type Messages = Pick<EarlyModel, 'workings' | 'notebook'>
 
 /** The block that a message points into; none where it points at prose or the title block. */
 function blockAt({ workings, notebook }: Messages, { place }: Diagnostic): BlockWorking | undefined {

@@ -28,7 +28,6 @@ export interface PackageRecord {
 /** How far an assumption can move before a check turns, by the assumption's anchor. */
 export type Margins = ReadonlyMap<string, ShownMargin>
 
-/** Everything a package is composed from. */
 /** Printed lines that a pencil repeats, how many of them close, and lines of a numerical method, which no pencil repeats. */
 export interface PencilCount {
   readonly lines: number
@@ -36,14 +35,13 @@ export interface PencilCount {
   readonly notPencil: number
 }
 
-export interface PackageModel {
+/** What a package is composed from, save what is long in the finding and stands on sheets of its own. */
+export interface EarlyModel {
   readonly notebook: Notebook
   readonly workings: Workings
   /** The author's text as hast, with placeholders for blocks, mentions and notices. */
   readonly body: Root
   readonly record: PackageRecord
-  readonly passports: readonly Passport[]
-  readonly margins?: Margins
   /** Charts of what the ranges do, where the title block asks for them. */
   readonly ranges?: readonly RangeChart[]
   /** What the pencil proof counted; absent before it was made. */
@@ -58,3 +56,12 @@ export interface PackageModel {
   readonly paper: 'A4' | 'letter'
   readonly date: string
 }
+
+/** The margins, absent for a notebook with errors, and what stands behind the modules. */
+export interface LateModel {
+  readonly margins?: Margins
+  readonly passports: readonly Passport[]
+}
+
+/** Everything a package is composed from. */
+export type PackageModel = EarlyModel & LateModel

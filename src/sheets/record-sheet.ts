@@ -2,11 +2,11 @@ import type { Element, ElementContent } from 'hast'
 import { h } from 'hastscript'
 import type { Medium } from '../typesetting/medium.ts'
 import type { Attachment } from './attachment.ts'
-import type { PackageModel, PackageRecord } from './package-model.ts'
+import type { EarlyModel, PackageRecord } from './package-model.ts'
 import { part } from './part.ts'
 
 /** What made the package, so that it can be made again to the byte. */
-export function recordSheet({ record, notebook, attachments = [] }: PackageModel, medium: Medium): Element {
+export function recordSheet({ record, notebook, attachments = [] }: EarlyModel, medium: Medium): Element {
   const rows: [string, ElementContent[]][] = [
     ['Tool', [text(`${record.tool} ${record.version}`)]],
     ['Notebook', [text(notebook.path)]],

@@ -63,6 +63,12 @@ const places = { formulas: 48, solves: 12 }
  * Second methods are left out. `about` hears of each assumption before it is searched.
  */
 export function findMargins(plan: Plan, about?: (variable: Variable) => void): Margins {
+  const search = searchMargins(plan, about)
+  for (let step = search.next(); ; step = search.next()) if (step.done) return step.value
+}
+
+/** The same search, assumption by assumption: who has other work comes in between. */
+export function* searchMargins(plan: Plan, about?: (variable: Variable) => void): Generator<undefined, Margins> {
   const { variables, words } = assumptionsOf(plan)
   const margins: Margin[] = []
   const unsearched: Unsearched[] = words.map(key => ({ key, why: 'a choice of words' }))
@@ -75,6 +81,7 @@ export function findMargins(plan: Plan, about?: (variable: Variable) => void): M
     })
     if ('why' in found) unsearched.push(found)
     else margins.push(found)
+    yield undefined
   }
   return { margins: margins.sort((a, b) => tightness(a) - tightness(b)), unsearched, runs }
 }

@@ -1,13 +1,14 @@
 import { resolve } from 'node:path'
 import { beforeEach, describe, expect, it, vi } from 'vitest'
+import type { TextOptions } from '../../src/command/early-model.ts'
 import { evaluateFile } from '../../src/command/evaluated.ts'
-import type { TextOptions } from '../../src/command/package-model.ts'
 import { expectPackage, provePackage } from '../../src/command/package-texts.ts'
 import { type PrintJob, printPdf } from '../../src/command/print-pdf.ts'
 import { printProved } from '../../src/command/print-proved.ts'
 import { assets } from '../../src/sheets/assets.ts'
 import { expectedCount } from '../../src/sheets/expected-count.ts'
 import type { OpenBrowser } from '../../src/sheets/pdf/index.ts'
+import { withLate } from '../sheets/with-late.ts'
 
 vi.mock('../../src/command/print-pdf.ts')
 vi.mock('../../src/sheets/expected-count.ts', { spy: true })
@@ -24,8 +25,8 @@ beforeEach(() => {
   printed = []
   answer = { ok: true, pdf: Uint8Array.of(1), pages: 2, scale: 1 }
   vi.mocked(expectedCount).mockReset()
-  vi.mocked(printPdf).mockImplementation(async (_, { print }, { meanwhile }) => {
-    printed.push(print)
+  vi.mocked(printPdf).mockImplementation(async (_, { print, late }, { meanwhile }) => {
+    printed.push(late ? withLate(print, await late()) : print)
     meanwhile?.()
     return answer
   })

@@ -49,7 +49,7 @@ describe('passports', () => {
     })
   const passports = (a: string) => {
     const ran = sheet(a)
-    return passportsOf(ran.results, ran.workings)
+    return [...passportsOf(ran.results, ran.workings)]
   }
 
   it('one for each module used, in the order of use, each case with both answers', () => {

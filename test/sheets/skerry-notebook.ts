@@ -150,7 +150,7 @@ export function modelOf({ blocks, mentions = [], notices = [], body, title, draf
       command: 'undercroft issue shelter.md',
       modules,
     },
-    passports: passportsOf(results, workings),
+    passports: [...passportsOf(results, workings)],
     draft,
     paper: notebook.title.paper,
     date: notebook.title.date,

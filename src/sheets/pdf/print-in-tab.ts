@@ -23,6 +23,11 @@ export interface PrintOptions {
   readonly fonts: readonly string[]
   /** The page numbers of an earlier print of the document: right ones save a print, wrong ones do no harm. */
   readonly guess?: PageNumbers
+  /**
+   * Sheets that stand empty in the document, by id, with their HTML, which takes their places once the document is loaded. Asked for when the
+   * browser begins to load, so that there is time to find out what they say.
+   */
+  readonly late?: () => Promise<ReadonlyMap<string, string>>
   /** Work of the caller's that is done while the browser is at the first print. What it throws ends the printing. */
   readonly meanwhile?: () => void
 }
@@ -50,7 +55,10 @@ export async function printInTab(html: string, place: PrintPlace): Promise<Print
     folder = await mkdtemp(join(place.folder, 'page-'))
     const file = join(folder, 'package.html')
     await writeFile(file, html)
+    const late = place.late?.()
+    late?.catch(() => undefined)
     tab = await openTab(place.tabs, pathToFileURL(file).href)
+    if (late) await tab.put(await late)
     return await printAndCheck(tab, place)
   } catch (thrown) {
     return refusalFor(thrown)

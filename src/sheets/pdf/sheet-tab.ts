@@ -15,6 +15,8 @@ export interface Printing {
 
 /** One document in one tab of the browser. Every call throws `BrowserTrouble` where the browser fails. */
 export interface SheetTab {
+  /** Puts HTML in the places of the elements of these ids. */
+  put(parts: ReadonlyMap<string, string>): Promise<void>
   cells(): Promise<NumberCells>
   /** The text that the print layout shows. */
   text(): Promise<string>
@@ -34,6 +36,7 @@ export async function openTab(browser: Browser, url: string): Promise<SheetTab> 
     throw thrown
   }
   return {
+    put: parts => guarded(() => page.evaluate(putParts, [...parts])),
     cells: () => guarded(() => page.evaluate(readCells)),
     // biome-ignore lint/performance/useDomNodeTextContent: hidden text is not printed
     text: () => guarded(() => page.evaluate(() => document.body.innerText)),
@@ -93,6 +96,15 @@ async function loadFaces(): Promise<void> {
 /** Runs in the page. Waited for apart, so that a print begins when it is asked for. */
 async function fontsReady(): Promise<void> {
   await document.fonts.ready
+}
+
+/** Runs in the page. */
+function putParts(parts: readonly (readonly [string, string])[]): void {
+  for (const [id, html] of parts) {
+    const place = document.getElementById(id)
+    if (!place) throw new Error(`the document has no element \`${id}\``)
+    place.outerHTML = html
+  }
 }
 
 /** Runs in the page. */

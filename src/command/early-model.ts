@@ -1,11 +1,10 @@
 import { checkingState } from '../checking/checking-state.ts'
-import { passportsOf } from '../evaluation/passport.ts'
+import { modulesUsed } from '../evaluation/passport.ts'
 import { authorText } from '../notebook/author-text.ts'
 import type { Assets } from '../sheets/assets.ts'
-import type { PackageModel, PackageRecord } from '../sheets/package-model.ts'
+import type { EarlyModel, PackageRecord } from '../sheets/package-model.ts'
 import type { Evaluated } from './evaluated.ts'
 import type { KeptRecord } from './kept-record.ts'
-import { marginsOf } from './margins-of.ts'
 import { rangeCharts } from './range-charts.ts'
 import { sha256 } from './sha256.ts'
 import { type OldSide, sinceRevision } from './since-revision.ts'
@@ -25,21 +24,15 @@ export interface TextOptions {
   readonly assets: Assets
 }
 
-/** What a package is composed from: the evaluated notebook and how it is issued. Its browser and its proof are not known yet. */
-export function packageModel(evaluated: Evaluated, options: TextOptions): PackageModel {
+/** What a package is composed from: the evaluated notebook and how it is issued. Its browser, its proof and what is long in the finding are not known yet. */
+export function earlyModel(evaluated: Evaluated, options: TextOptions): EarlyModel {
   const { notebook, workings, results, bytes } = evaluated
-  const passports = passportsOf(results, workings)
   const record: PackageRecord = {
     tool: 'undercroft',
     version: options.version,
     sha256: sha256(bytes),
     command: options.command,
-    modules: passports.map(({ module, version, title }) => ({
-      id: module,
-      version,
-      title,
-      ...codeOf(evaluated, module),
-    })),
+    modules: modulesUsed(results).map(({ id, version, title }) => ({ id, version, title, ...codeOf(evaluated, id) })),
   }
   return {
     // No folder of this machine goes into a package.
@@ -47,8 +40,6 @@ export function packageModel(evaluated: Evaluated, options: TextOptions): Packag
     workings,
     body: authorText(notebook.tree),
     record,
-    passports,
-    ...marginsOf(evaluated),
     ranges: rangeCharts(evaluated),
     ...(options.old ? { since: sinceRevision(options.old, evaluated) } : {}),
     ...(options.kept ? { checking: checkingState(workings, options.kept.record) } : {}),
