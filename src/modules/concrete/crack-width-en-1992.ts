@@ -2,6 +2,7 @@ import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
 import { check, choice, length, limit, quantity, ratio } from '../words.ts'
 import { size, strength } from './bar-steps.ts'
+import { crackWidthEn1992Cases } from './crack-width-en-1992-cases.ts'
 import { crackWidthEn1992Steps } from './crack-width-en-1992-steps.ts'
 import { crackCautions, crackInputs, crackLimits } from './crack-width-parts.ts'
 import { ribbedStrength } from './en1992-concrete.ts'
@@ -92,43 +93,6 @@ export const crackWidthEn1992 = defineModule({
       when: { formula: 'M_b < f_ct_eff * width * thickness^2 / 6' },
     },
   ],
-  published: [
-    {
-      id: 'crack-1',
-      source: 'EN 1992-1-1, 7.3.4, worked apart',
-      status: 'computed',
-      says: 'slab of 250 mm, cover 35 mm, bars of 12 mm at 150 mm; the least strain governs',
-      inputs: { ...strip, ...concrete, duration: 'long', w_max: '0.3 mm' },
-      answers: { x: '63.2 mm', sigma_s: '211.7 MPa', h_c: '62.3 mm', s_r_max: '287.5 mm', w_k: '0.183 mm' },
-    },
-    {
-      id: 'crack-2',
-      source: 'EN 1992-1-1, 7.3.4, worked apart',
-      status: 'computed',
-      says: 'slab of 350 mm, cover 50 mm, bars of 20 mm at 125 mm',
-      inputs: {
-        moment: '120 kN*m/m',
-        thickness: '350 mm',
-        cover: '50 mm',
-        bar_size: '20 mm',
-        spacing: '125 mm',
-        E_cm: '34 GPa',
-        creep: '1.5',
-        f_ct_eff: '3.2 MPa',
-        f_yk: '500 MPa',
-        duration: 'long',
-        w_max: '0.3 mm',
-      },
-      answers: {
-        x: '114.0 mm',
-        sigma_s: '189.5 MPa',
-        h_c: '78.7 mm',
-        rho_eff: '0.03195',
-        s_r_max: '276.4 mm',
-        eps_m: '0.0007095',
-        w_k: '0.196 mm',
-      },
-    },
-  ],
+  published: crackWidthEn1992Cases,
   example: { ...strip, ...concrete, duration: 'long', w_max: '0.2 mm' },
 })

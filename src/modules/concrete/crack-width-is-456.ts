@@ -130,6 +130,24 @@ export const crackWidthIs456 = defineModule({
         w_cr: '0.182 mm',
       },
     },
+    {
+      id: 'crack-7',
+      source:
+        'SP 16:1980, Table 91, elastic section: neutral axis at 0.358 of the depth where ratio of moduli by steel is 10 %',
+      status: 'memory',
+      says: 'M25, effective depth 1 m, `6250 mm^2/m`: depth of the neutral axis only',
+      inputs: {
+        moment: '400 kN*m/m',
+        thickness: '1062.5 mm',
+        cover: '50 mm',
+        bar_size: '25 mm',
+        spacing: 'pi / 4 * (25 mm)^2 / (6.25 mm)',
+        f_ck: '25 MPa',
+        steel: 'Fe 500',
+        exposure: 'soil or water',
+      },
+      answers: { n: '16.0', x: '358 mm' },
+    },
   ],
   example: {
     moment: '45 kN*m/m',
