@@ -83,6 +83,32 @@ describe('strength-age', () => {
     expect(k('68 degF')).toBeCloseTo(k('20 degC'), 9)
   })
 
+  // EN 1992-1-1 Eq. B.10 by hand: 0.998 at 20, 0.616 at 10, 0.478 at 5 degC.
+  it.each([
+    [20, 0.998],
+    [10, 0.616],
+    [5, 0.478],
+  ])('strength-age: a day at %d degC counts as %d', (T, printed) => {
+    expect(Math.abs(run({}, { temperature: `${T} degC` }).si('k_T') - printed)).toBeLessThanOrEqual(0.0005)
+  })
+
+  // ACI 209R-92, Eq. 2-1 and its table (memory): moist-cured concrete of type I cement has 0.46, 0.70 and 0.88 of its strength.
+  it.each([
+    [3, 0.46],
+    [7, 0.7],
+    [14, 0.88],
+  ])('strength-age: normal cement of C30/37 at %d days comes to %d of its strength, within 0.04', (t, printed) => {
+    const k = run().si('k_T')
+    expect(Math.abs(run({ planned_age: `${t / k} day` }).si('f_age_1') / 30e6 - printed)).toBeLessThan(0.04)
+  })
+
+  // Two other rules for the cold (memory): Nurse and Saul, (T + 10)/30, and Sadgrove in CIRIA Report 136, ((T + 16)/36)^2.
+  it.each([5, 10, 15])('strength-age: a day at %d degC lies between the rules of Sadgrove and of Nurse and Saul', T => {
+    const k = run({}, { temperature: `${T} degC` }).si('k_T')
+    expect(k).toBeGreaterThan(((T + 16) / 36) ** 2)
+    expect(k).toBeLessThan((T + 10) / 30)
+  })
+
   it('strength-age: more than the strength of 28 days is refused', () => {
     expect(run({ strength_needed: '30 MPa' }).errors).toEqual([])
     expect(run({ strength_needed: '30.1 MPa' }).errors.map(({ rule }) => rule)).toEqual(['limit-exceeded'])
