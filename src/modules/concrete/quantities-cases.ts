@@ -19,7 +19,7 @@ const box = {
   waste_sheet: '0',
 }
 
-/** Two sums worked apart; the second is one where the mean of the end areas is far off. */
+/** Sums worked apart, where the mean of the end areas is far off in the second, and two volumes printed elsewhere. */
 export const quantitiesCases: readonly PublishedCase[] = [
   {
     id: 'qty-1',
@@ -43,5 +43,29 @@ export const quantitiesCases: readonly PublishedCase[] = [
       batter: '1',
     },
     answers: { A_1: '30 m^2', A_2: '72 m^2', A_3: '132 m^2', V_ex: '225.0 m^3' },
+  },
+  {
+    id: 'qty-3',
+    source: 'Moscow Mathematical Papyrus, problem 14: 6 high, 4 by 4 at one end and 2 by 2 at the other make 56',
+    status: 'memory',
+    says: 'excavation as such a frustum, upside down',
+    inputs: {
+      ...box,
+      length: '1 m',
+      width: '1 m',
+      height: '4.25 m',
+      cover: '1 m',
+      working_space: '0.2 m',
+      batter: '1 / 6',
+    },
+    answers: { A_1: '4 m^2', A_3: '16 m^2', V_ex: '56 m^3' },
+  },
+  {
+    id: 'qty-4',
+    source: 'Trade table of ready-mixed concrete: a cubic yard covers 81 square feet 4 in thick',
+    status: 'memory',
+    says: 'raft of 9 by 9 ft, 4 in thick',
+    inputs: { ...box, length: '7 ft', width: '7 ft', height: '8 ft', wall: '1 ft', roof: '1 ft', raft: '4 in' },
+    answers: { V_b: '1.00 yd^3' },
   },
 ]
