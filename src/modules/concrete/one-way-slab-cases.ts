@@ -1,13 +1,14 @@
 import type { PublishedCase } from '../module.ts'
 
-const source = 'standard beam formulas for one span under a uniform load'
+const source =
+  'American Institute of Steel Construction, Manual, table of beam diagrams and formulas, uniform load: fractions as printed, times 1000'
 
 /** A span of 1 m under 1000 kN/m^2, so that the coefficients of w l^2 and w l print with enough figures. */
 const coefficients = (id: string, ends: string, answers: Readonly<Record<string, string>>): PublishedCase => ({
   id,
   source,
-  status: 'computed',
-  says: `ends ${ends}; coefficients times 1000`,
+  status: 'memory',
+  says: `ends ${ends}`,
   inputs: { span: '1 m', load: '1000 kN/m^2', ends },
   answers,
 })

@@ -82,6 +82,15 @@ export const spanDepthAci318 = defineModule({
       inputs: { span: '15 ft', support: 'simple', f_y: '60000 psi', thickness: '9 in' },
       answers: { h_min: '9.0 in' },
     },
+    {
+      id: 'span-5',
+      source:
+        'A. H. Nilson, D. Darwin and C. W. Dolan, Design of Concrete Structures, one-way slab of two spans of 15 ft built into its supports',
+      status: 'memory',
+      says: 'both ends continuous, Grade 60; the book takes 6.50 in',
+      inputs: { span: '15 ft', support: 'both ends continuous', f_y: '60000 psi', thickness: '6.5 in' },
+      answers: { h_min: '6.43 in' },
+    },
   ],
   example: { span: '10.5 ft', support: 'one end continuous', f_y: '60000 psi', thickness: '10 in' },
 })

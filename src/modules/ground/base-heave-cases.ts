@@ -10,7 +10,7 @@ const pit: Readonly<Record<string, CaseInput>> = {
   c_side: '30 kPa',
 }
 
-/** Cases of `base-heave`: both equations by hand. The recalled example of a third formula does not close and is not here. */
+/** Cases of `base-heave`: both equations by hand, and the factor of a deep square. The recalled example of a third formula does not close and is not here. */
 export const baseHeaveCases: readonly PublishedCase[] = [
   {
     id: 'hea-3',
@@ -41,5 +41,13 @@ export const baseHeaveCases: readonly PublishedCase[] = [
       surcharge: '10 kPa',
     },
     answers: { N_c: '7.176', F_B: '1.824' },
+  },
+  {
+    id: 'hea-6',
+    source: 'Skempton 1951 and Bjerrum and Eide 1956: factor 9 of a deep square cut',
+    status: 'memory',
+    says: 'a square shaft four times as deep as wide',
+    inputs: { ...pit, depth: '8 m', pit_width: '2 m', pit_length: '2 m' },
+    answers: { N_c: '9.0' },
   },
 ]

@@ -257,6 +257,22 @@ export const levels = defineModule({
       answers: { head_raft: '2.20 m', drawdown: '2.90 m' },
       tolerance: { relative: 1e-9 },
     },
+    {
+      id: 'lev-3',
+      source: 'A. Bond and A. Harris, Decoding Eurocode 7, two-storey basement (web reprint)',
+      status: 'looked up',
+      says: 'underside 7.5 m deep, water to the surface',
+      inputs: {
+        cover: '1.0 m',
+        cover_required: '1.0 m',
+        roof: '0.4 m',
+        clear: '5.7 m',
+        raft: '0.4 m',
+        blinding: '0.05 m',
+        water_depth: '0 m',
+      },
+      answers: { u_raft: '73.6 kPa' },
+    },
   ],
   example: {
     cover: '1.2 m',

@@ -1,14 +1,14 @@
 import type { PublishedCase } from '../module.ts'
 
 const sand = { span: '3 m', gamma: '18 kN/m^3', phi: '30 deg', surcharge: '0 kPa' } as const
-const marston = (id: string, friction: string, load: string): PublishedCase => ({
+const marston = (id: string, [friction, cover, load]: readonly [string, string, string]): PublishedCase => ({
   id: `arc-1${id}`,
-  source: 'Marston, load coefficient of a trench as deep as wide (Spangler and Handy)',
-  status: 'computed',
-  says: `friction number ${friction}: ${load} of unit weight by width`,
+  source: 'M. G. Spangler and R. L. Handy, Soil Engineering, table of load coefficients of Marston for trenches',
+  status: 'memory',
+  says: `friction number ${friction}, depth over width ${cover}: ${load} of unit weight by width`,
   inputs: {
     span: '1 m',
-    cover: '1 m',
+    cover: `${cover} m`,
     gamma: '1 kN/m^3',
     phi: '30 deg',
     K_s: `${friction} / tan(30 deg)`,
@@ -19,8 +19,10 @@ const marston = (id: string, friction: string, load: string): PublishedCase => (
 
 /** Published cases of `soil-arching`. */
 export const soilArchingCases: readonly PublishedCase[] = [
-  marston('a', '0.1924', '0.830'),
-  marston('b', '0.130', '0.881'),
+  marston('a', ['0.1924', '1', '0.830']),
+  marston('b', ['0.1924', '2', '1.395']),
+  marston('c', ['0.130', '1', '0.881']),
+  marston('d', ['0.130', '2', '1.560']),
   {
     id: 'arc-2',
     source: 'Equation of Terzaghi 1943, worked by hand',

@@ -2,6 +2,15 @@ import type { PublishedCase } from '../module.ts'
 
 const hand = '6 people, 30 days and 2100 kcal by hand; 3500 kcal in a kilogram'
 
+const food = (mass: string, energy_density: string) => ({
+  mass,
+  energy_density,
+  packed_year: '2027',
+  packed_month: '3',
+  packed_day: '31',
+  shelf: '6',
+})
+
 /** Energy and mass by hand, and a date in the calendar. */
 export const foodStoreCases: readonly PublishedCase[] = [
   {
@@ -13,16 +22,7 @@ export const foodStoreCases: readonly PublishedCase[] = [
       people: '6 person',
       days: '30 day',
       reserve: '0',
-      foods: [
-        {
-          mass: '108 kg',
-          energy_density: '3500 kcal/kg',
-          packed_year: '2027',
-          packed_month: '3',
-          packed_day: '31',
-          shelf: '6',
-        },
-      ],
+      foods: [food('108 kg', '3500 kcal/kg')],
     },
     answers: {
       E_use: '378000 kcal',
@@ -32,5 +32,13 @@ export const foodStoreCases: readonly PublishedCase[] = [
       due_month_1: '9',
       due_day_1: '30',
     },
+  },
+  {
+    id: 'F2',
+    source: 'The Sphere Project, Humanitarian Charter and Minimum Standards, 2011: 2100 kcal for each person and day',
+    status: 'memory',
+    says: 'energy taken where none is given, one person for one day',
+    inputs: { people: '1 person', days: '1 day', reserve: '0', foods: [food('1 kg', '2100 kcal/kg')] },
+    answers: { E_use: '2100 kcal', t_food: '1 day' },
   },
 ]

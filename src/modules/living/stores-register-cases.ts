@@ -27,4 +27,12 @@ export const storesRegisterCases: readonly PublishedCase[] = [
     inputs: { now_year: '2024', now_month: '3', now_day: '1', items: [item(['2024', '2', '29'], '12')] },
     answers: { due_year_1: '2025', due_month_1: '2', due_day_1: '28', t_left_1: '364 day' },
   },
+  {
+    id: 'SR-3',
+    source: 'J. Meeus, Astronomical Algorithms, chapter 7: 10 000 days after 11 July 1991 it is 26 November 2018',
+    status: 'memory',
+    says: 'days in store over seven leap days',
+    inputs: { now_year: '2018', now_month: '11', now_day: '26', items: [item(['1991', '7', '11'], '360')] },
+    answers: { t_age_1: '10000 day' },
+  },
 ]

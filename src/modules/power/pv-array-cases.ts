@@ -21,7 +21,7 @@ const plain: Readonly<Record<string, CaseInput>> = {
   regulator_current: '20 A',
 }
 
-/** Definitions and balances worked apart. */
+/** Definitions and balances worked apart, and a warm panel of a textbook. */
 export const pvArrayCases: readonly PublishedCase[] = [
   {
     id: 'PV1',
@@ -72,5 +72,31 @@ export const pvArrayCases: readonly PublishedCase[] = [
     },
     answers: { theta_c: '45 degC', k_theta: '0.92' },
     tolerance: { relative: 1e-9 },
+  },
+  {
+    id: 'PV4',
+    source:
+      'G. M. Masters, Renewable and Efficient Electric Power Systems, panel of 150 W rated 47 °C, in full sun at 30 °C: 64 °C, and 19 % of the power lost',
+    status: 'memory',
+    says: 'cells in full sun, and what their heat leaves of the power',
+    inputs: {
+      ...plain,
+      regulator: 'tracking',
+      daily_charge: '20 Ah',
+      charge_efficiency: '0.9',
+      irradiation: '4 kWh/(m^2*day)',
+      derate: '0.8',
+      panel_power: '150 W',
+      panel_voltage: '34 V',
+      panel_current: '4.45 A',
+      open_voltage: '42.8 V',
+      short_current: '4.75 A',
+      power_coefficient: '-0.5 percent/K',
+      voltage_coefficient: '-0.37 percent/K',
+      cell_rating: '47 degC',
+      air_temperature: '30 degC',
+      irradiance: '1000 W/m^2',
+    },
+    answers: { theta_c: '64 degC', k_theta: '0.81' },
   },
 ]

@@ -14,7 +14,7 @@ const at = (first: { width: string; height: string; length: string }): Readonly<
 })
 const leg = (width: string, height: string, length: string) => ({ turn: 'left', width, height, length })
 
-/** One bend, two bends and solid angles worked apart. */
+/** One bend, two bends and solid angles worked apart; a known solid angle and a known factor. */
 export const passageBendsCases: readonly PublishedCase[] = [
   {
     id: 'PB-1',
@@ -67,5 +67,29 @@ export const passageBendsCases: readonly PublishedCase[] = [
     },
     answers: { Omega_f: '0.1672241', k_f: '0.0266145' },
     tolerance: { relative: 2e-6 },
+  },
+  {
+    id: 'PB-5',
+    source: 'Square degree: 3.046e-4 steradians, in tables of units of astronomy',
+    status: 'memory',
+    says: 'an opening one degree wide and one degree high',
+    inputs: {
+      ...at({ width: '2 * tan(0.5 deg) * (10 m)', height: '2 * tan(0.5 deg) * (10 m)', length: '10 m' }),
+      rule: 'solid angle',
+      legs: [leg('0.2 m', '0.2 m', '2 m')],
+    },
+    answers: { Omega_f: '3.046e-4' },
+  },
+  {
+    id: 'PB-6',
+    source: 'C. H. Kearny, Nuclear War Survival Skills: a right-angled turn keeps back nine tenths',
+    status: 'memory',
+    says: 'one turn by the flat factor',
+    inputs: {
+      ...at({ width: '1.2 m', height: '2.1 m', length: '2 m' }),
+      rule: 'flat factor',
+      legs: [leg('1.2 m', '2.1 m', '3.0 m')],
+    },
+    answers: { K_p: '0.10' },
   },
 ]

@@ -7,7 +7,7 @@ const limits = {
   published_dose: 'life saving',
 }
 
-/** Sums of paths worked apart. */
+/** Sums of paths worked apart, and a reference dose. */
 export const protectionSummaryCases: readonly PublishedCase[] = [
   {
     id: 'PS-1',
@@ -25,5 +25,14 @@ export const protectionSummaryCases: readonly PublishedCase[] = [
     inputs: { ...limits, paths: [{ factor: '100' }], dose_outside: '5 * (10 Sv) * (1 - 336^(-0.2))' },
     answers: { D_in: '0.343792 Sv' },
     tolerance: { relative: 1e-5 },
+  },
+  {
+    id: 'PS-3',
+    source:
+      'US Environmental Protection Agency, EPA-400-R-92-001, Table 2-2, in pages that quote it: 25 rem to save life',
+    status: 'looked up',
+    says: 'reference dose of one who saves life',
+    inputs: { ...limits, paths: [{ factor: '100' }], dose_outside: '10 Sv' },
+    answers: { D_pub: '25 rem' },
   },
 ]

@@ -26,6 +26,30 @@ describe('one-way shear by ACI 318', () => {
     expect(run({ shear: `-${1.0001 * most} N/m` }).satisfied('no_stirrups')).toBe(false)
   })
 
+  // M. P. Collins and D. Kuchma, How safe are our large, lightly reinforced concrete beams, slabs and footings?, ACI Structural
+  // Journal 96 (1999), series BN of Podgorniak-Stanik (memory): 300 mm wide, 37.2 MPa, no stirrups; depth, steel, failing shear.
+  const beams = [
+    [110, 0.0091, 40.1],
+    [225, 0.0089, 73],
+    [450, 0.0081, 131.9],
+    [925, 0.0076, 192.1],
+  ] as const
+  it.each(beams)(
+    'one-way-shear-aci-318: beam %d mm deep with %d of steel failed at %d kN, above the code',
+    (d, rho, V) => {
+      const { si } = run({
+        effective_depth: `${d} mm`,
+        thickness: `${1.08 * d + 8} mm`,
+        steel_ratio: `${rho}`,
+        f_c: '37.2 MPa',
+      })
+      const safety = V / (0.3 * (si('V_c') / 1000))
+      expect(safety).toBeGreaterThan(1)
+      expect(safety).toBeLessThan(1.5)
+      if (d > 900) expect(safety * si('lambda_s'), 'without the factor for size').toBeLessThan(1)
+    },
+  )
+
   // ACI 318-19 Table 22.5.5.1: (c) falls below (a), 2 sqrt(f'c), where lambda_s rho^(1/3) < 1/4: 1.56 % in thin members.
   it('one-way-shear-aci-318: below 1.56 % of steel a thin slab has less than the older rule', () => {
     const older = 2 * Math.sqrt(4000) * 6894.757293168361
