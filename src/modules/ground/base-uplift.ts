@@ -2,6 +2,7 @@ import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
 import { length, limit, ratio, unitWeight } from '../words.ts'
 import { baseUpliftCases } from './base-uplift-cases.ts'
+import { baseUpliftSketch } from './base-uplift-sketch.ts'
 import { baseUpliftSteps } from './base-uplift-steps.ts'
 import { waterWeight } from './ground-inputs.ts'
 import { lengthUnit, weightUnit } from './ground-units.ts'
@@ -95,6 +96,7 @@ export const baseUplift = defineModule({
       when: { formula: 'relief > 0 m' },
     },
   ],
+  sketch: baseUpliftSketch,
   published: baseUpliftCases,
   example: {
     depth: '4.7 m',

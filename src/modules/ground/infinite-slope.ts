@@ -4,6 +4,7 @@ import { angle, choice, length, limit, pressure, ratio } from '../words.ts'
 import { groundLoad, moistWeight, saturatedWeight, waterWeight } from './ground-inputs.ts'
 import { angleUnit, lengthUnit, pressureUnit } from './ground-units.ts'
 import { infiniteSlopeCases } from './infinite-slope-cases.ts'
+import { infiniteSlopeSketch } from './infinite-slope-sketch.ts'
 import { infiniteSlopeSecond, infiniteSlopeSteps } from './infinite-slope-steps.ts'
 
 /** Sliding of long sloping ground along a plane below it, with water that seeps along the slope. */
@@ -102,6 +103,7 @@ export const infiniteSlope = defineModule({
     'A pit, a trench or a road cut into the foot of the slope takes its hold away: look at the slope as it will then be.',
   ],
   second: infiniteSlopeSecond,
+  sketch: infiniteSlopeSketch,
   published: infiniteSlopeCases,
   example: {
     slope: '18 deg',

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { makeWorkings } from '../../../src/evaluation/make-workings.ts'
+import { baseUplift } from '../../../src/modules/ground/base-uplift.ts'
 import { batteredPit } from '../../../src/modules/ground/battered-pit.ts'
 import { earthPressure } from '../../../src/modules/ground/earth-pressure.ts'
 import { flotation } from '../../../src/modules/ground/flotation.ts'
+import { infiniteSlope } from '../../../src/modules/ground/infinite-slope.ts'
 import { levels } from '../../../src/modules/ground/levels.ts'
 import type { CaseInput, Module } from '../../../src/modules/module.ts'
 import type { Drawing, Point, Shape } from '../../../src/modules/sketch.ts'
@@ -21,7 +23,7 @@ const labels = ({ shapes }: Drawing): readonly string[] =>
 
 describe('sketches of levels and ground', () => {
   it('every sketch: is to scale, with finite points and a sentence for those who cannot see it', () => {
-    for (const module of [levels, batteredPit, earthPressure, flotation]) {
+    for (const module of [levels, batteredPit, earthPressure, flotation, infiniteSlope, baseUplift]) {
       const drawing = drawn(module)
       expect(drawing.toScale).toBe(true)
       expect(drawing.shapes.flatMap(points).flat().every(Number.isFinite)).toBe(true)
@@ -65,5 +67,33 @@ describe('sketches of levels and ground', () => {
     const symbols = (more: Readonly<Record<string, CaseInput>>) => labels(drawn(flotation, more)).join(' ')
     expect(symbols({})).toMatch(/W_cover.*W_box.*U_fin.*W_toe/)
     expect(symbols({ toe: '0 m' })).not.toMatch(/W_toe/)
+  })
+
+  it('base-uplift: water in the standpipe and top of the aquifer stand at their depths, water in the pit where there is some', () => {
+    const marks = ({ shapes }: Drawing) => shapes.flatMap(shape => (shape.kind === 'level' ? [shape.at[1]] : []))
+    expect(marks(drawn(baseUplift))).toEqual([-2.8, -8.2])
+    expect(marks(drawn(baseUplift, { water_depth: '-1 m' }))).toEqual([1, -8.2])
+    expect(labels(drawn(baseUplift)).join(' ')).toMatch(
+      /sigma_v_a = 66.50 kPa.*u_a = 52.97 kPa.*d = 4.7 m.*t = 3.500 m/,
+    )
+    expect(labels(drawn(baseUplift)).join(' ')).not.toMatch(/h_pit/)
+    expect(labels(drawn(baseUplift, { water_in_pit: '1 m' })).join(' ')).toMatch(/h_pit = 1 m/)
+  })
+
+  it('infinite-slope: plane and water run with the ground at their depths; what is not there is not drawn', () => {
+    const lines = ({ shapes }: Drawing) => shapes.filter(shape => shape.kind === 'line')
+    const drawing = drawn(infiniteSlope)
+    const ground = drawing.shapes.find(shape => shape.kind === 'ground')
+    const [[, low] = [0, 0], [far, high] = [0, 0]] = ground ? points(ground) : []
+    expect((high - low) / far).toBeCloseTo(Math.tan((18 * Math.PI) / 180), 9)
+    const plane = lines(drawing).find(shape => shape.weight === 'thick')
+    const water = lines(drawing).find(shape => shape.weight === 'medium')
+    expect(plane?.points.map(([, y]) => y)).toEqual([low - 2.5, high - 2.5])
+    expect(water?.points.map(([, y]) => y)).toEqual([low - 1.7, high - 1.7])
+    expect(labels(drawing).join(' ')).toMatch(
+      /h_z = 0.8 m.*q = 5 kPa.*p_z = 51.60 kPa.*tau_z = 15.16 kPa.*tau_f = 27.70 kPa.*u_z/,
+    )
+    const dry = drawn(infiniteSlope, { water_height: '0 m', surcharge: '0 kPa' })
+    expect(labels(dry).join(' ')).not.toMatch(/h_z|\bu_z|q =/)
   })
 })
