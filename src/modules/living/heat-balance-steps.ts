@@ -1,57 +1,15 @@
 import type { Step } from '../module.ts'
 import { cite } from '../sources.ts'
-import { check, each, look, step } from '../words.ts'
-import { areas, days, lengths, thermometer, watts } from './living-units.ts'
-import { latentHeat, sensibleHeat } from './metabolic-tables.ts'
+import { check, step } from '../words.ts'
+import { areas, lengths, thermometer } from './living-units.ts'
+import { heatOfAir, heatOfPeople, lossUnit, moistureOfRoom, yearlyWave } from './room-heat.ts'
 import { vapourPressure } from './vapour-pressure.ts'
 
-const lossUnit = { SI: 'W/K', US: 'Btu/(hr*delta_degF)' }
-const perPerson = { SI: 'W/person', US: 'W/person' }
-const pascals = { SI: 'Pa', US: 'Pa' }
 const balance = cite('mass-balance')
-const loss = (name: string, formula: string, says: string, source = balance): Step =>
-  step(name, formula, { says, unit: lossUnit, source })
-
-/** Heat of people, read where the author expects the room to settle: a limit holds it against where it does. */
-const gains: readonly Step[] = [
-  step('theta_r', 'people_at / degC', {
-    says: 'the temperature at which the tables are read, in °C',
-    symbol: 'theta_k',
-  }),
-  each('groups', [
-    look('q_s', sensibleHeat, {
-      row: 'activity',
-      column: 'theta_r',
-      says: 'sensible heat of one',
-      symbol: 'q_S',
-      unit: perPerson,
-    }),
-    look('q_l', latentHeat, {
-      row: 'activity',
-      column: 'theta_r',
-      says: 'latent heat of one',
-      symbol: 'q_L',
-      unit: perPerson,
-    }),
-    step('P_s', 'count * q_s', { says: 'sensible heat of the group', unit: watts }),
-    step('P_l', 'count * q_l', { says: 'latent heat of the group', unit: watts }),
-  ]),
-  step('P_sens', 'sum(groups.P_s) + equipment', { says: 'sensible heat in all', symbol: 'P_S', unit: watts }),
-  step('P_lat', 'sum(groups.P_l)', { says: 'latent heat in all', symbol: 'P_L', unit: watts }),
-]
 
 const ground: readonly Step[] = [
   step('z_g', 'cover + height / 2', { says: 'depth of the middle of the box', unit: lengths }),
-  step('k_z', 'exp(-z_g * sqrt(pi / ((365 day) * diffusivity)))', {
-    says: 'part of the swing that reaches there',
-    source: cite('kusuda'),
-  }),
-  step('t_lag', 'z_g / 2 * sqrt((365 day) / (pi * diffusivity))', {
-    says: 'how much later it comes',
-    symbol: 't_z',
-    unit: days,
-    source: cite('kusuda'),
-  }),
+  ...yearlyWave('z_g'),
   step('theta_g', 'ground_mean - ground_swing * k_z * cos(2 * pi * (date - coldest - t_lag) / (365 day))', {
     says: 'temperature of the ground there on that day',
     unit: thermometer,
@@ -60,7 +18,7 @@ const ground: readonly Step[] = [
 ]
 
 const losses: readonly Step[] = [
-  loss('U_a', '(1.2 kg/m^3) * (1005 J/(kg*K)) * supply', 'heat that the fresh air takes for each degree'),
+  heatOfAir,
   step('S_g', '2.756 * box_length * log(1 + cover / width)^(-0.59) * (cover / height)^(-0.078)', {
     says: 'shape factor of a long box, cover to its top, without its ends',
     unit: lengths,
@@ -72,7 +30,7 @@ const losses: readonly Step[] = [
     unit: { SI: 'K/W', US: 'hr*delta_degF/Btu' },
     source: cite('incropera'),
   }),
-  loss('U_g', '1 / R_g', 'heat that goes to the ground for each degree'),
+  step('U_g', '1 / R_g', { says: 'heat that goes to the ground for each degree', unit: lossUnit, source: balance }),
   step('theta_in', 'outdoor + (P_sens - U_g * (outdoor - theta_g)) / (U_a + U_g)', {
     says: 'temperature at which the room settles',
     symbol: 'theta_i',
@@ -82,18 +40,7 @@ const losses: readonly Step[] = [
 ]
 
 const moisture: readonly Step[] = [
-  vapourPressure('p_e', 'outdoor', 'vapour pressure of saturated air outdoors'),
-  step('W_l', 'P_lat / (2430 kJ/kg)', {
-    says: 'moisture that people give off',
-    symbol: 'w_l',
-    unit: { SI: 'kg/hr', US: 'lb/hr' },
-    source: cite('steam-tables'),
-  }),
-  step('p_i', 'humidity * p_e + W_l / supply * (461.5 J/(kg*K)) * (theta_in / degC + 273.15) * (1 K)', {
-    says: 'vapour pressure of the room, the moisture in the fresh air',
-    unit: pascals,
-    source: balance,
-  }),
+  ...moistureOfRoom('theta_in'),
   step('theta_s', 'theta_in - U_g * (theta_in - theta_g) / (film * A_w)', {
     says: 'face of the walls',
     unit: thermometer,
@@ -103,7 +50,12 @@ const moisture: readonly Step[] = [
 
 /** Gains, ground, losses and where the room settles; then the moisture against the walls. */
 export const heatBalanceSteps: readonly Step[] = [
-  ...gains,
+  // where the author expects the room to settle: a limit holds it against where it does
+  step('theta_r', 'people_at / degC', {
+    says: 'the temperature at which the tables are read, in °C',
+    symbol: 'theta_k',
+  }),
+  ...heatOfPeople,
   ...ground,
   ...losses,
   step('dT_in', 'theta_in - outdoor', {

@@ -56,7 +56,7 @@ export const heatBalance = defineModule({
   ],
   cautions: [
     'The balance is that of a stay without end. In the first days walls and ground take up more; in months of use the ground round the box warms.',
-    'The ends of the box are not counted: more heat is lost than this says. For keeping warm in winter add them.',
+    'The ends of the box are not counted: more heat is lost than this says. Keeping warm in winter is another calculation.',
     'The table of heat by person begins at 20 °C: a room that settles cooler is a little warmer than this says.',
     'Heat stress comes within hours in a crowded closed room in summer: where the check is not satisfied bring in more air, or cool.',
     'Walls that are not dry drip, and wet stores: where the air outdoors is damp and warm, fresh air wets a cold shelter.',

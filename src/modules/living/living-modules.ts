@@ -6,6 +6,7 @@ import { ductLoss } from './duct-loss.ts'
 import { foodStore } from './food-store.ts'
 import { handPump } from './hand-pump.ts'
 import { heatBalance } from './heat-balance.ts'
+import { heatingLoad } from './heating-load.ts'
 import { pumpedDrain } from './pumped-drain.ts'
 import { storesRegister } from './stores-register.ts'
 import { ventSeparation } from './vent-separation.ts'
@@ -19,6 +20,7 @@ export const livingModules: readonly Module[] = [
   ductLoss,
   ventSeparation,
   heatBalance,
+  heatingLoad,
   airLockDoor,
   pumpedDrain,
   handPump,

@@ -79,6 +79,11 @@ export const livingSources = {
     entry:
       'ISO 10456:2007. Building materials and products: hygrothermal properties, tabulated design values. International Organization for Standardization, Geneva. Read in an open-source library.',
   },
+  'iso-13788': {
+    short: 'ISO 13788',
+    entry:
+      'ISO 13788:2012. Hygrothermal performance of building components and building elements: surface resistance of 0.25 m²K/W where condensation on opaque faces is judged. International Organization for Standardization, Geneva. From memory.',
+  },
   jones: {
     short: 'Jones',
     entry: 'W. P. Jones (2001). Air Conditioning Engineering, 5th ed. Butterworth-Heinemann, Oxford.',

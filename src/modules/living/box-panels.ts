@@ -1,0 +1,78 @@
+import { solveBand, symmetricBand } from '../numerics/banded-cholesky.ts'
+
+/** A box in the ground, in m: its three sides outside and the soil over its top. */
+export interface WholeBox {
+  readonly width: number
+  readonly long: number
+  readonly height: number
+  readonly cover: number
+}
+
+interface Panel {
+  readonly at: readonly [x: number, y: number, z: number]
+  readonly sides: readonly [number, number]
+}
+
+interface Strip {
+  readonly middle: number
+  readonly side: number
+}
+
+/** Half a side from its middle to its edge in even strips. */
+const halfInStrips = (side: number, count: number): readonly Strip[] =>
+  Array.from({ length: count }, (_, i) => ({
+    middle: (side / 2) * ((i + 0.5) / count),
+    side: side / 2 / count,
+  }))
+
+/** The panels of a quarter of the box, nearly square: `fine` of them over half its three sides laid in a row. */
+function panelsOf({ width, long, height, cover }: WholeBox, fine: number): readonly Panel[] {
+  const strips = (side: number): readonly Strip[] =>
+    halfInStrips(side, Math.max(2, Math.round((fine * side) / (width + long + height))))
+  const [xs, ys, half] = [strips(width), strips(long), strips(height)]
+  const zs = [-1, 1].flatMap(way =>
+    half.map(({ middle, side }) => ({ middle: cover + height / 2 + way * middle, side })),
+  )
+  return [
+    ...[cover, cover + height].flatMap(z =>
+      xs.flatMap(x => ys.map((y): Panel => ({ at: [x.middle, y.middle, z], sides: [x.side, y.side] }))),
+    ),
+    ...zs.flatMap(z => [
+      ...ys.map((y): Panel => ({ at: [width / 2, y.middle, z.middle], sides: [z.side, y.side] })),
+      ...xs.map((x): Panel => ({ at: [x.middle, long / 2, z.middle], sides: [z.side, x.side] })),
+    ]),
+  ]
+}
+
+/** A panel and its mirror images in the other quarters; those above the ground are cold, so that its surface stays as it is. */
+const mirrors = [1, -1].flatMap(x => [1, -1].flatMap(y => [1, -1].map(z => [x, y, z] as const)))
+
+/** Warmth that one panel of unit flow for each area gives at the middle of another, times 4 pi. */
+function warmthAt(at: Panel, from: Panel): number {
+  const [a, b] = from.sides
+  return mirrors.reduce((sum, [x, y, z]) => {
+    if (at === from && x + y + z === 3) return sum + 2 * (a * Math.asinh(b / a) + b * Math.asinh(a / b))
+    const far = Math.hypot(at.at[0] - x * from.at[0], at.at[1] - y * from.at[1], at.at[2] - z * from.at[2])
+    return sum + (z * a * b) / far
+  }, 0)
+}
+
+/**
+ * Conduction shape factor in m of a whole box under the surface of the ground, both of even temperature: its faces are panels of even
+ * flow, so strong that every one has the warmth of the box. Refuses (throws `NumericRefusal`) panels too coarse to be solved.
+ */
+export function shapeByPanels(box: WholeBox, fine: number): number {
+  const panels = panelsOf(box, fine)
+  const [size, areas] = [panels.length, panels.map(({ sides: [a, b] }) => a * b)]
+  const matrix = symmetricBand(size, size - 1)
+  for (const [i, at] of panels.entries())
+    for (let j = 0; j <= i; j += 1) {
+      const from = panels[j]
+      if (from) matrix.rows[i * size + size - 1 - i + j] = (areas[i] ?? 0) * warmthAt(at, from)
+    }
+  const flows = solveBand(
+    matrix,
+    Float64Array.from(areas, area => 4 * Math.PI * area),
+  )
+  return 4 * areas.reduce((sum, area, i) => sum + area * (flows[i] ?? Number.NaN), 0)
+}
