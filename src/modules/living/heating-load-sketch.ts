@@ -39,9 +39,17 @@ export function drawHeatingLoad(view: SketchView): Drawing {
       stroke('medium', wave(mean, swing, 0)),
       stroke('thick', wave(mean, swing * view.number('k_z'), lag)),
       across(at('least_temperature')),
+      stroke(
+        'thin',
+        [
+          [0, at('theta_gc')],
+          [lag, at('theta_gc')],
+        ],
+        { dashed: true },
+      ),
       across(at('theta_u'), { dashed: true }),
       across(at('theta_z'), { dashed: true }),
-      { kind: 'label', at: [lag, at('theta_gc')], label: view.label('theta_gc'), anchor: 'middle' },
+      { kind: 'label', at: [0, at('theta_gc')], label: view.label('theta_gc'), anchor: 'end' },
       { kind: 'label', at: [year, at('theta_u')], label: view.label('theta_u'), anchor: 'start' },
       { kind: 'label', at: [year, at('theta_z')], label: view.label('theta_z'), anchor: 'start' },
       { kind: 'label', at: [0, at('least_temperature')], label: view.label('least_temperature'), anchor: 'end' },

@@ -79,6 +79,11 @@ export const livingSources = {
     entry:
       'ISO 10456:2007. Building materials and products: hygrothermal properties, tabulated design values. International Organization for Standardization, Geneva. Read in an open-source library.',
   },
+  'iso-13370': {
+    short: 'ISO 13370',
+    entry:
+      'ISO 13370:2017. Thermal performance of buildings: heat transfer via the ground. The characteristic dimension of a floor, its area over half its perimeter. International Organization for Standardization, Geneva. From memory.',
+  },
   'iso-13788': {
     short: 'ISO 13788',
     entry:
