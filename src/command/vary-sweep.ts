@@ -58,6 +58,13 @@ function readSweep(plan: Plan, text: string): { entity: Entity; from: number; to
   const entity = plan.names.get(name)
   if (entity?.kind !== 'number' || entity.origin !== 'assumption')
     throw name ? noAssumption(plan, name) : called(`\`${text}\` is no sweep`)
+  const by = plan.chosen.get(entity)
+  if (by !== undefined)
+    throw new Stopped(
+      exitStatus.called,
+      `\`${name}\` is not swept: \`${by}\` takes it from a list`,
+      'Write another value to see what it changes',
+    )
   const [from, to, places] = [endOf(entity, first), endOf(entity, last), Number(count)]
   if (from === to) throw called(`A sweep goes from one value to another, not from \`${first}\` to \`${last}\``)
   if (places < 2 || places > 1000) throw called(`A sweep has 2 to 1000 places, not ${count}`)

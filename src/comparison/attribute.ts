@@ -43,7 +43,7 @@ export function putIn(edits: readonly IdentifiedEdit[], into: PutIn): Packets {
   const putting = edits.filter(({ put }) => put !== undefined)
   const sets = joined(putting)
   const isNumber = (set: readonly IdentifiedEdit[]): boolean =>
-    set.every(({ number }) => number && into.plan.names.get(number.key)?.kind === 'number')
+    set.every(({ number }) => number && canPut(into.plan, number.key))
   const numbers = sets.filter(isNumber)
   const others = sets.filter(set => !isNumber(set))
   const asOne = (): Packet[] => (others.length > 0 ? [packetOf(others.flat(), into)] : [])
@@ -57,9 +57,15 @@ export function putIn(edits: readonly IdentifiedEdit[], into: PutIn): Packets {
   return { packets: tooMany ? grouped() : [...plain, ...others.map(set => packetOf(set, into))], grouped, tooMany }
 }
 
+/** Whether a number can be put in without planning anew: a choice taken from it would be another. */
+function canPut({ names, chosen }: Plan, key: string): boolean {
+  const named = names.get(key)
+  return named?.kind === 'number' && !chosen.has(named)
+}
+
 function packetOf(edits: readonly IdentifiedEdit[], into: PutIn): Packet {
   const changed = edits.flatMap(({ number }) => (number ? [[number.key, number.si] as const] : []))
-  const isRun = changed.length === edits.length && changed.every(([key]) => into.plan.names.get(key)?.kind === 'number')
+  const isRun = changed.length === edits.length && changed.every(([key]) => canPut(into.plan, key))
   if (isRun) return { edits, numbers: into.read(into.plan, run(into.plan, { changed: new Map(changed) })) }
   const blocks = edits.reduce((all, { put }) => put?.(all) ?? all, into.notebook.blocks)
   const made = plan({ ...into.notebook, blocks, mentions: [] }, into.modules)

@@ -3,7 +3,7 @@ import { placeWithin } from '../diagnostic/place-within.ts'
 import type { Fault, Formula } from '../formula/types.ts'
 import type { Notebook, Written } from '../notebook/types.ts'
 import type { System } from '../quantity/types.ts'
-import type { Named, Op, PlannedBlock, PlannedInput, PlannedLine, PlannedRange } from './plan-types.ts'
+import type { Entity, Named, Op, PlannedBlock, PlannedInput, PlannedLine, PlannedRange } from './plan-types.ts'
 
 /** A plan while it is being made. */
 export interface Draft {
@@ -28,6 +28,8 @@ export interface Draft {
   readonly unknown: Map<Diagnostic, { readonly name: string; readonly block: string }>
   /** Inputs of calc blocks by key: `roof.short_span`. */
   readonly inputs: Map<string, PlannedInput>
+  /** Stated numbers that a choice was taken from, each with the first input that took it. */
+  readonly chosen: Map<Entity, string>
   /** Formulas of modules, read once. */
   readonly formulas: Map<string, Formula>
 }
@@ -49,6 +51,7 @@ export const newDraft = (notebook: Notebook, lost: ReadonlyMap<string, Diagnosti
   stopped: new Map(),
   unknown: new Map(),
   inputs: new Map(),
+  chosen: new Map(),
   formulas: new Map(),
 })
 

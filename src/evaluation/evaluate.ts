@@ -20,13 +20,14 @@ export interface Results {
   readonly absent: ReadonlyMap<Entity, Diagnostic | 'not taken'>
 }
 
-/** The numbers alone, for studies: nothing is judged. Refuses (throws) a changed key that is no assumption, and a
- * changed number that is not finite. */
+/** The numbers alone, for studies: nothing is judged. Refuses (throws) a changed key that is no assumption or that a
+ * choice was taken from, and a changed number that is not finite. */
 export function run(plan: Plan, changes: Changes = {}): Float64Array {
   const slots = Float64Array.from(plan.start)
   for (const [key, si] of changes.changed ?? []) {
     const named = plan.names.get(key)
     if (named?.kind !== 'number' || named.origin !== 'assumption') throw new Error(`no assumption is called \`${key}\``)
+    if (plan.chosen.has(named)) throw new Error(`\`${plan.chosen.get(named)}\` was chosen by \`${key}\``)
     if (!Number.isFinite(settled(si))) throw new RangeError(`\`${key}\` cannot be ${si}`)
     slots[named.slot] = si
   }

@@ -11,14 +11,10 @@ import type { Entity, PlannedAssumption, Word } from './plan-types.ts'
 
 type Found = { literal: Literal } | { word: string } | { fault: Diagnostic }
 
-/** Gives one assumption its slot, or keeps its word, and adds its row to the block's register. A choice of a module makes it a word. */
-export function planAssumption(
-  draft: Draft,
-  definition: Extract<Definition, { kind: 'assumption' }>,
-  isChosen = false,
-): void {
+/** Gives one assumption its slot, or keeps its word, and adds its row to the block's register. */
+export function planAssumption(draft: Draft, definition: Extract<Definition, { kind: 'assumption' }>): void {
   const { assumption, key, block } = definition
-  const found: Found = isChosen ? { word: assumption.value.text } : readValue(assumption.value)
+  const found = readValue(assumption.value)
   if ('fault' in found) {
     breakKey(draft, key, found.fault)
     return

@@ -56,6 +56,8 @@ export interface Plan {
   readonly ranges: readonly PlannedRange[]
   /** Every line in the order of evaluation. */
   readonly trail: readonly PlannedLine[]
+  /** Stated numbers that a choice was taken from, each with the first input that took it: they stand for a word, so no study moves them. */
+  readonly chosen: ReadonlyMap<Entity, string>
   readonly diagnostics: readonly Diagnostic[]
   /** What could not be planned: a key, or a block's name, to the fault that stopped it. */
   readonly broken: ReadonlyMap<string, Diagnostic>

@@ -1,6 +1,5 @@
 import type { Module } from '../modules/module.ts'
 import type { Notebook } from '../notebook/types.ts'
-import { chosenWords } from './chosen-words.ts'
 import { define } from './define.ts'
 import type { Definition } from './definition.ts'
 import { type Draft, newDraft, stopKey } from './draft.ts'
@@ -12,6 +11,7 @@ import { planModule } from './plan-module.ts'
 import { gatherStatements, planStatement } from './plan-statement.ts'
 import type { Plan } from './plan-types.ts'
 import { saidWhole } from './said-whole.ts'
+import { warnFixed } from './stated.ts'
 
 /**
  * Names, dimensions and order of a whole notebook, before any number: every formula is proved and compiled once.
@@ -23,21 +23,34 @@ export function plan(notebook: Notebook, modules: readonly Module[]): Plan {
   const draft = newDraft(notebook, defined.lost)
   draft.diagnostics.push(...notebook.diagnostics, ...defined.diagnostics, ...ordered.diagnostics)
   for (const [key, fault] of [...defined.broken, ...ordered.rings]) draft.broken.set(key, fault)
-  const words = chosenWords(defined.definitions)
-  for (const definition of ordered.order) planDefinition(draft, definition, words)
+  for (const definition of ordered.order) planDefinition(draft, definition)
+  warnFixed(draft)
   gatherStatements(draft)
-  const { system, blocks, names, ranges, trail } = draft
+  const { system, blocks, names, ranges, trail, chosen } = draft
   const ops = neededOps(draft.ops)
   const start = Float64Array.from(draft.start)
   const broken = new Map([...defined.lost, ...draft.broken])
   const diagnostics = saidWhole(draft)
-  return { notebook, system, slots: start.length, start, ops, blocks, names, ranges, trail, broken, diagnostics }
+  return {
+    notebook,
+    system,
+    slots: start.length,
+    start,
+    ops,
+    blocks,
+    names,
+    ranges,
+    trail,
+    chosen,
+    broken,
+    diagnostics,
+  }
 }
 
-function planDefinition(draft: Draft, definition: Definition, words: ReadonlySet<string>): void {
+function planDefinition(draft: Draft, definition: Definition): void {
   switch (definition.kind) {
     case 'assumption':
-      planAssumption(draft, definition, words.has(definition.key))
+      planAssumption(draft, definition)
       return
     case 'input':
       planInput(draft, definition)

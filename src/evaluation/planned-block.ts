@@ -11,7 +11,8 @@ export type PlannedInput =
   | {
       readonly kind: 'word'
       readonly text: string
-      readonly from?: Word
+      /** The assumption, or the stated number, that it was taken from. */
+      readonly from?: Word | Entity
       readonly taken: boolean
       readonly place: Place
     }
@@ -60,8 +61,8 @@ export interface PlannedGiven {
   readonly symbol: string
   readonly says: string
   readonly value: Entity | string
-  /** Where a word came from an assumption. */
-  readonly word?: Word
+  /** Where a word came from an assumption, or from a number that is stated. */
+  readonly word?: Word | Entity
   readonly taken: boolean
   /** Where the default that was taken stands. */
   readonly source?: Citation

@@ -41,6 +41,7 @@ function fromOf(context: PrintContext, given: PlannedGiven): { from: string; to?
   }
   const { word, value } = given
   const same = typeof value === 'string' ? undefined : value.same
-  const origin = word ? numbering.assumptions.get(word.key) : same && numbering.origins.get(same)
-  return origin ? { from: origin.number, to: origin.id } : { from: same?.key ?? 'typed here' }
+  const number = word?.kind === 'number' ? word : same
+  const origin = word?.kind === 'word' ? numbering.assumptions.get(word.key) : number && numbering.origins.get(number)
+  return origin ? { from: origin.number, to: origin.id } : { from: number?.key ?? 'typed here' }
 }

@@ -8,7 +8,7 @@ import { shownText, unitPart } from '../typesetting/value-html.ts'
 /** What the margins in the register say, once above them. */
 export const marginsExplained =
   'Under the plausible range stands the margin: how far an assumption can move by itself, all others as written. In brackets stands what turns there: a check, by its number, or a method that refuses; ' +
-  '“nothing” turned up to the place named. Searched from nought to twice the value, and twice as far as the range at least. Second methods are left out, save what the text refers to. The command vary says why a method refuses.'
+  '“nothing” turned up to the place named. Searched from nought to twice the value, and twice as far as the range at least. Second methods are left out, save what the text refers to. What a choice is taken from is not moved. The command vary says why a method refuses.'
 
 /** `1.8 to 2.6 m`: both ends with their unit once, where it is one. */
 export function rangeText(from: Shown, to: Shown): string {

@@ -7,15 +7,18 @@ export interface Variable {
   readonly range?: { readonly from: number; readonly to: number }
 }
 
-/** Assumptions in the order of the register: numbers, and choices of words by key. */
-export function assumptionsOf(plan: Plan): {
+/** Assumptions in the order of the register: numbers, and by key the choices of words and the numbers that a choice is taken from. */
+export function assumptionsOf({ blocks, chosen }: Plan): {
   readonly variables: readonly Variable[]
   readonly words: readonly string[]
+  readonly chosen: readonly string[]
 } {
-  const rows = plan.blocks.flatMap(block => (block?.kind === 'assume' ? block.rows : []))
+  const rows = blocks.flatMap(block => (block?.kind === 'assume' ? block.rows : []))
+  const isMoved = (named: PlannedAssumption['named']): named is Entity => named.kind === 'number' && !chosen.has(named)
   return {
-    variables: rows.flatMap(row => (row.named.kind === 'number' ? [variableOf(row, row.named)] : [])),
+    variables: rows.flatMap(row => (isMoved(row.named) ? [variableOf(row, row.named)] : [])),
     words: rows.flatMap(({ named }) => (named.kind === 'word' ? [named.key] : [])),
+    chosen: rows.flatMap(({ named }) => (named.kind === 'number' && chosen.has(named) ? [named.key] : [])),
   }
 }
 

@@ -43,7 +43,11 @@ export interface Margin {
 /** An assumption without a margin, and why. */
 export interface Unsearched {
   readonly key: string
-  readonly why: 'a choice of words' | 'nothing rests on it' | 'its value is 0 and it has no range'
+  readonly why:
+    | 'a choice of words'
+    | 'a choice is taken from it'
+    | 'nothing rests on it'
+    | 'its value is 0 and it has no range'
 }
 
 export interface Margins {
@@ -69,9 +73,12 @@ export function findMargins(plan: Plan, about?: (variable: Variable) => void): M
 
 /** The same search, assumption by assumption: who has other work comes in between. */
 export function* searchMargins(plan: Plan, about?: (variable: Variable) => void): Generator<undefined, Margins> {
-  const { variables, words } = assumptionsOf(plan)
+  const { variables, words, chosen } = assumptionsOf(plan)
   const margins: Margin[] = []
-  const unsearched: Unsearched[] = words.map(key => ({ key, why: 'a choice of words' }))
+  const unsearched: Unsearched[] = [
+    ...words.map((key): Unsearched => ({ key, why: 'a choice of words' })),
+    ...chosen.map((key): Unsearched => ({ key, why: 'a choice is taken from it' })),
+  ]
   const searching = { plan, base: baseOf(plan), known: errorsOf(plan, new Map()) }
   let runs = 0
   for (const variable of variables) {

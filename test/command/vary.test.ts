@@ -68,6 +68,24 @@ const ranged = sound
   .replace('SP-12 }', 'SP-12, range: 2.5 m to 4.5 m }')
   .replace('soil on the roof }', 'soil on the roof, range: 15 kN/m^2 to 30 kN/m^2 }')
 
+/** A bar that a choice is taken from. */
+const barred = `
+\`\`\`assume bars
+one: { value: 12 mm, basis: one size on site }
+\`\`\`
+
+\`\`\`calc bar-choice-is-456 wall
+member: wall, horizontal
+required_area: 300 mm^2/m
+bar_size: bars.one
+spacing: 200 mm
+cover: 50 mm
+aggregate: 20 mm
+thickness: 300 mm
+steel: Fe 500
+\`\`\`
+`
+
 describe('vary with ranges, sweeps and samples', () => {
   it('--on: what each range does to a value, the widest first, with a bar', async () => {
     const cwd = folderWith({ 'roof.md': ranged })
@@ -192,8 +210,12 @@ describe('vary with ranges, sweeps and samples', () => {
   })
 
   it('says what is wrong with how it was called, and ends with 2', async () => {
-    const cwd = folderWith({ 'roof.md': ranged, 'plain.md': sound })
+    const cwd = folderWith({ 'roof.md': ranged, 'plain.md': sound, 'bar.md': sound + barred })
     const wrong = [
+      {
+        args: ['bar.md', '--sweep', 'bars.one=10 mm..16 mm'],
+        says: '`bars.one` is not swept: `wall.bar_size` takes it',
+      },
       { args: ['roof.md', '--ranges', '--samples', '10'], says: 'studies of their own' },
       { args: ['roof.md', '--svg', 'x.svg'], says: '`--svg` draws the answer of' },
       { args: ['roof.md', '--latin'], says: 'Add `--samples N`' },

@@ -42,6 +42,22 @@ describe('attribution: what moved a result', () => {
     expect(check?.moved?.together).toBeCloseTo(8.75 / 40, 14)
   })
 
+  it('a bar that a choice and a formula take: chosen anew, not put in as a number', () => {
+    const wall = fence(
+      'calc bar-choice-is-456 wall',
+      `member: wall, horizontal\nrequired_area: 300 mm^2/m\nbar_size: site.size\nspacing: site.at\ncover: 50 mm\naggregate: 20 mm\nthickness: 300 mm\nsteel: Fe 500`,
+    )
+    const body = `${sheet('size: { value: 12 mm, basis: b }\nat: { value: 200 mm, basis: c }', 'd = 50 mm - site.size / 2')}${wall}`
+    const compared = compareTexts(body, body.replace('12 mm', '16 mm').replace('200 mm', '100 mm'))
+    // pi / 4 on 16^2 less 12^2 at 200 mm; the spacing alone doubles 565.5; both 2010.6: 1445.1 = 439.8 + 565.5 + 439.8.
+    const result = resultOf(compared, 'wall.A_s')
+    const area = (Math.PI / 4) * 1e-6 * 5
+    expect(alone(compared, result?.moved)['site.size']).toBeCloseTo(area * (256 - 144), 12)
+    expect(alone(compared, result?.moved)['site.at']).toBeCloseTo(area * 144, 12)
+    expect(result?.moved?.together).toBeCloseTo(area * (256 - 144), 12)
+    expect(alone(compared, resultOf(compared, 'strip.d')?.moved)).toEqual({ 'site.size': expect.closeTo(-0.002, 12) })
+  })
+
   it('changes that do not meet leave nothing over, and one change alone is the whole', () => {
     const two = sheet(
       'a: { value: 1 m, basis: b }\nb: { value: 2 m, basis: c }',
