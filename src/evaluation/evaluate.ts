@@ -23,7 +23,7 @@ export interface Results {
 /** The numbers alone, for studies: nothing is judged. Refuses (throws) a changed key that is no assumption or that a
  * choice was taken from, and a changed number that is not finite. */
 export function run(plan: Plan, changes: Changes = {}): Float64Array {
-  const slots = Float64Array.from(plan.start)
+  const slots = plan.start.slice()
   for (const [key, si] of changes.changed ?? []) {
     const named = plan.names.get(key)
     if (named?.kind !== 'number' || named.origin !== 'assumption') throw new Error(`no assumption is called \`${key}\``)

@@ -25,7 +25,7 @@ export interface Swings {
 export function swingsOf(plan: Plan, measures: readonly Measure[]): readonly Swings[] {
   const ranged = assumptionsOf(plan).variables.filter(hasRange)
   const base = baseOf(plan)
-  const ends = endsIn({ plan, base, measures })
+  const ends = endsIn(plan, measures)
   const all = ranged.map(variable => ({ variable, ends: ends(variable) }))
   return measures.map((measure, index) => {
     const now = measure.read(base)
@@ -54,11 +54,10 @@ function width({ atFrom, atTo }: Swing): number {
 }
 
 /** Reads the measures at both ends of a range. */
-function endsIn(about: { plan: Plan; base: Float64Array; measures: readonly Measure[] }) {
-  const { plan, base, measures } = about
+function endsIn(plan: Plan, measures: readonly Measure[]) {
   const state = stateIn(plan)
   return ({ entity, range }: Swing['variable']): [number[], number[]] => {
-    const runs = varied(plan, [entity], { base })
+    const runs = varied(plan, [entity])
     const at = (si: number): number[] => {
       const slots = runs.at([si])
       return measures.map(measure => readIn(measure, slots, { state }))
