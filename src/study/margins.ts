@@ -4,7 +4,7 @@ import type { Plan, PlannedCheck } from '../evaluation/plan-types.ts'
 import { assumptionsOf, type Variable } from './assumptions.ts'
 import { findTurn, type Look, type TurnEnd } from './find-turn.ts'
 import { type SearchInterval, searchInterval } from './search-interval.ts'
-import { baseOf, varied } from './varied.ts'
+import { varied } from './varied.ts'
 import { excess, type Verdict, watchOf } from './watch.ts'
 
 /** A check that turns, and what it turns to. */
@@ -79,7 +79,7 @@ export function* searchMargins(plan: Plan, about?: (variable: Variable) => void)
     ...words.map((key): Unsearched => ({ key, why: 'a choice of words' })),
     ...chosen.map((key): Unsearched => ({ key, why: 'a choice is taken from it' })),
   ]
-  const searching = { plan, base: baseOf(plan), known: errorsOf(plan, new Map()) }
+  const searching = { plan, known: errorsOf(plan, new Map()) }
   let runs = 0
   for (const variable of variables) {
     about?.(variable)
@@ -93,19 +93,18 @@ export function* searchMargins(plan: Plan, about?: (variable: Variable) => void)
   return { margins: margins.sort((a, b) => tightness(a) - tightness(b)), unsearched, runs }
 }
 
-/** A plan, its numbers as written, and the errors that they bring. */
+/** A plan, and the errors that its numbers as written bring. */
 interface Searching {
   readonly plan: Plan
-  readonly base: Float64Array
   readonly known: readonly Diagnostic[]
 }
 
 function marginOf(searching: Searching, variable: Variable, ran: () => void): Margin | Unsearched {
-  const { plan, base } = searching
+  const { plan } = searching
   const { entity } = variable
   const value = plan.start[entity.slot] ?? Number.NaN
   const interval = searchInterval(variable, value)
-  const runs = varied(plan, [entity], { base })
+  const runs = varied(plan, [entity])
   const watch = watchOf(runs)
   if (watch.checks.length === 0 && !watch.sees) return { key: entity.key, why: 'nothing rests on it' }
   if (!interval) return { key: entity.key, why: 'its value is 0 and it has no range' }
