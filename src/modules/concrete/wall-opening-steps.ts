@@ -7,7 +7,8 @@ interface Direction {
   /** Ends the names: `v` of the upright bars, `h` of the level ones. */
   readonly of: 'v' | 'h'
   readonly words: string
-  readonly steel: string
+  /** Diameter and spacing of the bars of the wall. */
+  readonly bar: string
   readonly spacing: string
   /** Size of the opening across these bars. */
   readonly across: string
@@ -17,23 +18,32 @@ interface Direction {
 const rule: Citation = cite('practice', 'half of what is cut, each side')
 
 /** What the opening cuts of the bars of one direction, what each side must have, and whether it has it. */
-const direction = ({ of, words, steel, spacing, across, bars }: Direction): readonly Step[] => {
+const direction = ({ of, words, bar, spacing, across, bars }: Direction): readonly Step[] => {
   const cut = (formula: string) =>
-    step(`A_cut_${of}`, formula, { says: `${words} bars cut at one face`, unit: barArea, source: rule })
+    step(`A_cut_${of}`, formula, { says: `${words} steel cut at one face`, unit: barArea })
+  const needed = (formula: string, source: Citation) =>
+    step(`A_side_${of}`, formula, { says: `${words} steel needed at each side and face`, unit: barArea, source })
   return [
     when(
-      { formula: `${across} > ${spacing}` },
+      { formula: `${across} + ${bar} + 2 * (50 mm) > ${spacing}` },
       {
         says: `the opening does not pass between the ${words} bars`,
-        yes: [cut(`${steel} * ${across}`)],
+        yes: [
+          step(`n_cut_${of}`, `floor((${across} + ${bar}) / ${spacing}) + 1`, {
+            says: `most ${words} bars at one face that it meets`,
+          }),
+          cut(`n_cut_${of} * pi / 4 * ${bar}^2`),
+        ],
         no: [cut('0 mm^2')],
       },
     ),
-    step(`A_side_${of}`, `max(A_cut_${of} / 2, A_least)`, {
-      says: `${words} steel needed at each side and face`,
-      unit: barArea,
-      source: rule,
-    }),
+    when(
+      { choice: 'least_rule', is: ['ACI 318'] },
+      {
+        yes: [needed(`max(0.5 * A_cut_${of}, 0.31 in^2)`, cite('aci-318', '11.7.5.1'))],
+        no: [needed(`0.5 * A_cut_${of}`, rule)],
+      },
+    ),
     check(`replaced_${of}`, `${bars} * A_phi >= A_side_${of}`, {
       says: `${words} trimming bars at each side and face`,
       source: rule,
@@ -41,8 +51,6 @@ const direction = ({ of, words, steel, spacing, across, bars }: Direction): read
   ]
 }
 
-const least = (formula: string, source: Citation): Step =>
-  step('A_least', formula, { says: 'least trimming steel at each side and face', unit: barArea, source })
 const past = (name: string, opening: string, says: string): Step =>
   step(name, `${opening} + 2 * anchorage`, { says, unit: size, source: cite('practice', 'past both edges') })
 const fits = (name: string, room: string, says: string): Step =>
@@ -51,14 +59,10 @@ const fits = (name: string, room: string, says: string): Step =>
 /** Both directions, the lengths of the bars, and the room for them. */
 export const wallOpeningSteps: readonly Step[] = [
   ...barSteps,
-  when(
-    { choice: 'least_rule', is: ['ACI 318'] },
-    { yes: [least('0.31 in^2', cite('aci-318', '11.7.5.1'))], no: [least('0 mm^2', cite('practice'))] },
-  ),
   ...direction({
     of: 'v',
     words: 'upright',
-    steel: 'vertical_steel',
+    bar: 'vertical_bar',
     spacing: 'vertical_spacing',
     across: 'width',
     bars: 'upright_bars',
@@ -66,7 +70,7 @@ export const wallOpeningSteps: readonly Step[] = [
   ...direction({
     of: 'h',
     words: 'level',
-    steel: 'horizontal_steel',
+    bar: 'horizontal_bar',
     spacing: 'horizontal_spacing',
     across: 'height',
     bars: 'level_bars',

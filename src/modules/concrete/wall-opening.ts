@@ -1,20 +1,22 @@
 import { defineModule, type Input } from '../module.ts'
 import { cite } from '../sources.ts'
-import { choice, length, limit, quantity, ratio } from '../words.ts'
-import { barInput, size, steelPerWidth } from './bar-steps.ts'
+import { choice, length, limit, ratio } from '../words.ts'
+import { barInput, size } from './bar-steps.ts'
 import { wallOpeningCases } from './wall-opening-cases.ts'
 import { drawWallOpening } from './wall-opening-sketch.ts'
 import { wallOpeningSteps } from './wall-opening-steps.ts'
 
 const side = (says: string, symbol: string): Input =>
   length({ says, symbol, unit: size, above: '0 mm', most: '3 m', usual: ['50 mm', '1 m'] })
-const steel = (says: string, symbol: string): Input =>
-  quantity('area_per_length', {
+const bar = (says: string, symbol: string): Input =>
+  length({
     says,
+    note: 'The larger where two sizes take turns',
     symbol,
-    unit: steelPerWidth,
-    above: '0 mm^2/m',
-    usual: ['150 mm^2/m', '5000 mm^2/m'],
+    unit: size,
+    above: '0 mm',
+    most: '60 mm',
+    usual: ['6 mm', '40 mm'],
   })
 const apart = (says: string, symbol: string): Input =>
   length({ says, symbol, unit: size, above: '0 mm', usual: ['75 mm', '450 mm'] })
@@ -24,7 +26,7 @@ const room = (says: string, symbol: string): Input => length({ says, symbol, uni
 /** Trimming steel that replaces the bars cut by an opening in a wall: half each side, past the edge by the anchorage. */
 export const wallOpening = defineModule({
   id: 'wall-opening',
-  version: '1.0.1',
+  version: '1.1.0',
   title: 'Trimming steel round an opening',
   asks: 'Which steel does this opening cut, and do the trimming bars beside it replace it?',
   inputs: {
@@ -34,10 +36,10 @@ export const wallOpening = defineModule({
     }),
     width: side('width of the opening', 'b_o'),
     height: side('height of the opening', 'h_o'),
-    vertical_steel: steel('upright bars at one face, per width', 'a_v'),
-    vertical_spacing: apart('spacing of the upright bars', 's_v'),
-    horizontal_steel: steel('level bars at one face, per height', 'a_h'),
-    horizontal_spacing: apart('spacing of the level bars', 's_h'),
+    vertical_bar: bar('diameter of the upright bars of the wall', 'phi_v'),
+    vertical_spacing: apart('spacing of the upright bars at one face', 's_v'),
+    horizontal_bar: bar('diameter of the level bars of the wall', 'phi_h'),
+    horizontal_spacing: apart('spacing of the level bars at one face', 's_h'),
     bar_size: barInput,
     upright_bars: count('upright trimming bars, each side and face', 'n_v'),
     level_bars: count('level trimming bars, above and below, each face', 'n_h'),
@@ -81,11 +83,11 @@ export const wallOpening = defineModule({
   ],
   cautions: [
     'Trimming bars replace what is cut; they do not show that the wall beside carries the load that goes round. Check those strips with the greater load.',
-    'What is cut is the mean over the opening. Where it stands between bars or across one more is settled on the drawing: count the bars there.',
+    'Bars are counted with the opening where it meets most of them.',
     'Pipes closer than three diameters, or with fewer than two bars between them, are one opening: enter the group.',
     'At each corner of a rectangular opening a diagonal bar at each face holds the crack that starts there.',
     'Keep 50 mm of concrete between a sleeve and any bar. A sleeve through a wet wall needs a water bar or seal of its own.',
-    'Neither IS 456 nor EN 1992-1-1 has a full rule for openings in walls: the rule here is common practice, for bending across the wall.',
+    'Neither IS 456 nor EN 1992-1-1 has a full rule here: this is common practice, for bending across the wall.',
   ],
   sketch: drawWallOpening,
   published: wallOpeningCases,
@@ -93,9 +95,9 @@ export const wallOpening = defineModule({
     shape: 'round',
     width: '450 mm',
     height: '450 mm',
-    vertical_steel: '565.5 mm^2/m',
+    vertical_bar: '12 mm',
     vertical_spacing: '200 mm',
-    horizontal_steel: '565.5 mm^2/m',
+    horizontal_bar: '12 mm',
     horizontal_spacing: '200 mm',
     bar_size: '12 mm',
     upright_bars: '2',

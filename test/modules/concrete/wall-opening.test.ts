@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { wallOpening } from '../../../src/modules/concrete/wall-opening.ts'
 import type { Shape } from '../../../src/modules/sketch.ts'
@@ -14,20 +15,51 @@ describe('wall-opening', () => {
     expect(runModule(wallOpening, wallOpening.example, { units }).diagnostics).toEqual([])
   })
 
+  // Four upright bars at 200 mm can meet 600 mm, two level ones 300 mm: 0, 200, 400, 600 and 50, 250.
   it('wall-opening: upright bars are cut by the width, level bars by the height', () => {
-    const ran = run({ ...duct, horizontal_steel: '400 mm^2/m' })
-    expect(mm2(ran.si('A_cut_v'))).toBeCloseTo(0.6 * 565.5, 6)
-    expect(mm2(ran.si('A_cut_h'))).toBeCloseTo(0.3 * 400, 6)
+    const ran = run({ ...duct, horizontal_bar: '10 mm' })
+    expect(mm2(ran.si('A_cut_v'))).toBeCloseTo(4 * 36 * Math.PI, 6)
+    expect(mm2(ran.si('A_cut_h'))).toBeCloseTo(2 * 25 * Math.PI, 6)
     expect(ran.si('L_v')).toBeCloseTo(1.3, 12)
     expect(ran.si('L_h')).toBeCloseTo(1.6, 12)
   })
 
-  it('wall-opening: an opening that passes between the bars cuts none', () => {
-    const cut = (width: string) => run({ ...duct, width }).si('A_cut_v')
-    expect(cut('200 mm')).toBe(0)
-    expect(mm2(cut('201 mm'))).toBeCloseTo(0.201 * 565.5, 6)
+  it('wall-opening: the bars cut are the most that an opening meets wherever it stands, and more than the mean', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 120, max: 1000 }),
+        fc.integer({ min: 75, max: 300 }),
+        fc.constantFrom(8, 12, 16, 25),
+        (width, spacing, phi) => {
+          fc.pre(width + phi + 100 > spacing && (width + phi) % spacing !== 0)
+          const steel = ((Math.PI / 4) * phi ** 2 * 1000) / spacing
+          const meets = (left: number) =>
+            Array.from({ length: 40 }, (_, i) => i * spacing).filter(
+              bar => bar + phi / 2 >= left + 1000 && bar - phi / 2 <= left + 1000 + width,
+            ).length
+          const most = Math.max(...Array.from({ length: spacing }, (_, left) => meets(left)))
+          const ran = run({
+            shape: 'rectangular',
+            width: `${width} mm`,
+            vertical_bar: `${phi} mm`,
+            vertical_spacing: `${spacing} mm`,
+          })
+          expect(ran.si('n_cut_v')).toBe(most)
+          expect(mm2(ran.si('A_cut_v'))).toBeGreaterThan((steel * width) / 1000)
+        },
+      ),
+      { numRuns: 30 },
+    )
+  })
+
+  it('wall-opening: an opening that passes between the bars cuts none, and one that would come too near cuts one', () => {
+    const cut = (width: string) => mm2(run({ ...duct, width }).si('A_cut_v'))
+    expect(cut('87.9 mm')).toBe(0)
+    expect(cut('88.1 mm')).toBeCloseTo(36 * Math.PI, 6)
+    expect(cut('187.9 mm')).toBeCloseTo(36 * Math.PI, 6)
+    expect(cut('188.1 mm')).toBeCloseTo(72 * Math.PI, 6)
     const level = (height: string) => run({ ...duct, height }).si('A_cut_h')
-    expect([level('200 mm') > 0, level('201 mm') > 0]).toEqual([false, true])
+    expect([level('87.9 mm') > 0, level('88.1 mm') > 0]).toEqual([false, true])
   })
 
   it('wall-opening: both sides of each check of area', () => {
@@ -46,11 +78,17 @@ describe('wall-opening', () => {
 
   it('wall-opening: one No. 5 or one bar of 16 mm is the least by ACI 318, one of 12 mm is not', () => {
     const least = (bar_size: string) =>
-      run({ width: '150 mm', height: '150 mm', upright_bars: '1', bar_size, least_rule: 'ACI 318' })
+      run({ width: '80 mm', height: '80 mm', upright_bars: '1', bar_size, least_rule: 'ACI 318' })
     expect(least('No. 5').satisfied('replaced_v')).toBe(true)
     expect(least('16 mm').satisfied('replaced_v')).toBe(true)
     expect(least('12 mm').satisfied('replaced_v')).toBe(false)
-    expect(run({ width: '150 mm', height: '150 mm', upright_bars: '0' }).satisfied('replaced_v')).toBe(true)
+    expect(run({ width: '80 mm', height: '80 mm', upright_bars: '0' }).satisfied('replaced_v')).toBe(true)
+  })
+
+  it('wall-opening: one trimming bar of their size each side replaces two bars that are cut, and no more', () => {
+    const one = { upright_bars: '1', level_bars: '1' }
+    expect(run({ ...one, width: '387.9 mm', height: '387.9 mm' }).satisfied('replaced_v')).toBe(true)
+    expect(run({ ...one, width: '388.1 mm', height: '388.1 mm' }).satisfied('replaced_v')).toBe(false)
   })
 
   it('wall-opening: diagonal bars are for corners only', () => {
