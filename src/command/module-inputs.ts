@@ -45,9 +45,10 @@ const required = 'required'
 
 const cell = (text: string): string => text.replaceAll('|', '\\|')
 
-function defaultText({ default: preset, optional }: QuantityInput): string {
+function defaultText({ default: preset, optional, when }: QuantityInput): string {
   if (preset !== undefined) return code(preset)
-  return optional ? 'not considered' : required
+  if (optional) return 'not considered'
+  return when ? `${required} there` : required
 }
 
 function rangeText({ above, below, least, most, usual, when }: QuantityInput): string {

@@ -1,4 +1,4 @@
-import type { Condition, Step } from '../modules/module.ts'
+import type { Condition, EachStep, Step } from '../modules/module.ts'
 import { type Citation, sources } from '../modules/sources.ts'
 
 /** As code. */
@@ -23,7 +23,7 @@ function stepLines(step: Step, indent: string): string[] {
           .join(' and ')}: ${step.says}${citationText(step.table.source)}`,
       ]
     case 'each':
-      return [`${at}for each row of ${code(step.list)}:`, ...stepList(step.steps, inner)]
+      return [`${at}${rowsText(step)}:`, ...stepList(step.steps, inner)]
     case 'pairs':
       return [
         `${at}for each two neighbouring rows of ${code(step.list)} (${code('prev_')} before a name of the earlier):`,
@@ -51,6 +51,12 @@ function stepLines(step: Step, indent: string): string[] {
       return [`${at}check ${code(step.formula)}: ${step.says}${citationText(step.source)}`]
   }
 }
+
+/** Rows of the author's, or parts that the method makes. */
+const rowsText = ({ list, made }: EachStep): string =>
+  made
+    ? `for each of ${made.count} parts, called ${code(list)} (${code(made.number)} is the number of the part)`
+    : `for each row of ${code(list)}`
 
 /** A source as it stands behind a line; empty where there is none. */
 export function citationText(source: Citation | undefined): string {

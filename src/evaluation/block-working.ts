@@ -2,7 +2,7 @@ import type { Place } from '../diagnostic/diagnostic.ts'
 import type { Drawing } from '../modules/sketch.ts'
 import type { Shown } from '../quantity/types.ts'
 import type { Printed, Reference } from './printed.ts'
-import type { CheckLine, Line } from './printed-line.ts'
+import type { CheckLine, Line, PrintedRow } from './printed-line.ts'
 
 /** A row of the Given table. */
 export interface GivenRow {
@@ -20,7 +20,7 @@ export interface GivenRow {
   readonly taken: boolean
   /** The source of the default that was taken; a value of the author's own has none. */
   readonly reference?: Reference
-  readonly row?: { readonly index: number; readonly of: number; readonly label: string }
+  readonly row?: PrintedRow
   readonly place: Place
 }
 

@@ -5,7 +5,7 @@ import { nameSpans } from '../formula/names-of.ts'
 import { readFormula } from '../formula/read-formula.ts'
 import type { Span } from '../formula/types.ts'
 import type { Input, Module } from '../modules/module.ts'
-import type { AssumeBlock, CalcBlock, Notebook, Statement, WorkBlock } from '../notebook/types.ts'
+import type { AssumeBlock, CalcBlock, Keyed, Notebook, Statement, WorkBlock } from '../notebook/types.ts'
 import {
   breakWith,
   type Defined,
@@ -78,11 +78,12 @@ function defineCalc(sink: Sink, block: CalcBlock, about: CalcAbout): void {
   const known = { known: Object.keys(module.inputs), of: `the inputs of ${module.id}`, key: name }
   const meant = refuseUnknownKeys(sink, block.inputs, known)
   const uses: Use[] = []
+  const chosen = chosenIn(module, given)
   for (const [asked, input] of Object.entries(module.inputs)) {
     const key = `${name}.${asked}`
     const keyed = given.get(asked)
     const instead = meant.get(asked) ?? about.unread
-    const value = inputValue(sink, keyed, { input, key, name: asked, place: head, instead })
+    const value = inputValue(sink, keyed, { input, key, name: asked, place: head, instead, chosen })
     const place = keyed?.key.place ?? head
     uses.push({ name: key, place })
     const base = { key, block: about.index, name: asked, input, place } as const
@@ -96,6 +97,18 @@ function unknownModule({ module }: CalcBlock, ids: readonly string[]): Diagnosti
   const help = nearest ? `Did you mean \`${nearest}\`?` : '`undercroft modules` lists them'
   const says = `No module is called \`${module.text}\``
   return { rule: 'module-unknown', severity: 'error', place: module.place, says, help }
+}
+
+/** The words that the block itself writes or leaves at their default; a word taken from elsewhere is not known here. */
+function chosenIn({ inputs }: Module, given: ReadonlyMap<string, Keyed>): ReadonlyMap<string, string> {
+  const chosen = new Map<string, string>()
+  for (const [name, input] of Object.entries(inputs)) {
+    if (input.kind !== 'choice') continue
+    const value = given.get(name)?.value
+    const word = value === undefined ? input.default : value.kind === 'scalar' ? value.written.text : undefined
+    if (word !== undefined && Object.hasOwn(input.words, word)) chosen.set(name, word)
+  }
+  return chosen
 }
 
 const absentValue: InputValue = { kind: 'absent' }

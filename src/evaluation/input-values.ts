@@ -1,7 +1,7 @@
 import type { Diagnostic, Place } from '../diagnostic/diagnostic.ts'
 import { nearestName } from '../diagnostic/nearest-name.ts'
 import { readFormula } from '../formula/read-formula.ts'
-import type { Input, ListInput } from '../modules/module.ts'
+import type { Input, ListInput, QuantityInput } from '../modules/module.ts'
 import type { Entry, Keyed, Written } from '../notebook/types.ts'
 import { breakWith, type FieldValue, type InputValue, type Sink } from './definition.ts'
 
@@ -13,6 +13,8 @@ export interface Asked {
   readonly place: Place
   /** The fault that took the input's place: a key that is probably this one, misspelt, or a part that was not read. */
   readonly instead?: Diagnostic | undefined
+  /** Words of the block's choices, as far as they are known before it is planned. */
+  readonly chosen?: ReadonlyMap<string, string>
 }
 
 /** Reports keys that nothing asks for. Returns, by the name it was probably meant to be, the fault of each. */
@@ -65,6 +67,7 @@ function absent(sink: Sink, asked: Asked, input: Exclude<Input, ListInput>): Inp
     return { kind: 'formula', reading: { written, read: readFormula(preset) }, taken: true }
   }
   if (input.kind !== 'choice' && input.optional) return { kind: 'absent' }
+  if (input.kind === 'quantity' && isIdle(input, asked)) return { kind: 'absent' }
   breakWith(sink, asked.key, {
     rule: 'key-missing',
     severity: 'error',
@@ -73,6 +76,12 @@ function absent(sink: Sink, asked: Asked, input: Exclude<Input, ListInput>): Inp
     help: `Write \`${asked.name}:\` with ${exampleOf(input)}`,
   })
   return undefined
+}
+
+/** Whether the words that were chosen leave an input without a part. */
+function isIdle({ when }: QuantityInput, { chosen }: Asked): boolean {
+  const word = when && chosen?.get(when.choice)
+  return word !== undefined && !when?.is.includes(word)
 }
 
 type AskedRows = Asked & { readonly input: ListInput }

@@ -128,6 +128,9 @@ export function judge(stage: Stage, condition: Condition): Judged {
   return { slot, operands: entitiesOf(operands) }
 }
 
+/** A condition on words that holds. */
+export const isTrue = (judged: Judged): boolean => 'known' in judged && judged.known
+
 /** A comparison of the module with the slot that holds its truth: 1, 0, or NaN where an operand has no value. */
 export function truthOf(stage: Stage, text: string) {
   const sound = soundStep(stage, text)

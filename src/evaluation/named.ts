@@ -14,6 +14,8 @@ export interface Row {
   readonly index: number
   readonly of: number
   readonly label: string
+  /** A part that the method made: nothing but its number tells it from the others. */
+  readonly made?: true
 }
 
 /** One named number of the notebook: known, with dimension and unit, before it has a value. */

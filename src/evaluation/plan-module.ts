@@ -1,12 +1,12 @@
 import type { Input } from '../modules/module.ts'
 import type { Definition } from './definition.ts'
 import { type Draft, newSlot } from './draft.ts'
-import { judge, type Stage } from './module-scope.ts'
+import { isTrue, judge, type Stage } from './module-scope.ts'
 import { forgetWhereStopped, planWithLimits } from './plan-limits.ts'
 import { planRanges } from './plan-ranges.ts'
 import { gatherRows } from './plan-rows.ts'
 import { planSecond } from './plan-second.ts'
-import type { Judged, PlannedFormula, PlannedGiven, PlannedInput } from './plan-types.ts'
+import type { PlannedFormula, PlannedGiven, PlannedInput } from './plan-types.ts'
 import { type ListRow, newScope, type Scope } from './scope.ts'
 
 /** Plans one calc block whose inputs are all ready: its given values, limits, steps, second method and cautions. */
@@ -29,11 +29,9 @@ export function planModule(draft: Draft, definition: Extract<Definition, { kind:
   }
   const given: PlannedGiven[] = []
   const lines: PlannedFormula[] = []
-  const rows = new Map<string, number>()
   for (const [name, input] of Object.entries(module.inputs)) {
     const planned = draft.inputs.get(`${stage.blockName}.${name}`) ?? { kind: 'absent' }
     takeInput(stage, { name, input, planned, given, lines })
-    if (planned.kind === 'rows') rows.set(name, planned.rows.length)
   }
   planRanges(stage, given, alive)
   const limits = planWithLimits(stage, { steps: module.steps, limits: module.limits, alive })
@@ -53,7 +51,7 @@ export function planModule(draft: Draft, definition: Extract<Definition, { kind:
     cautions,
     alive,
     words: wordsOf(stage.scope),
-    rows,
+    rows: new Map([...stage.scope.lists].map(([name, { length }]) => [name, length])),
     names: stage.all,
     ...(second ? { second } : {}),
   }
@@ -132,8 +130,6 @@ function takeField(
     })
   }
 }
-
-const isTrue = (judged: Judged): boolean => 'known' in judged && judged.known
 
 /** Words by outside name: `edges`; a row's as `material_2`. */
 function wordsOf(scope: Scope): ReadonlyMap<string, string> {

@@ -1,4 +1,5 @@
 import type { EachStep, PairsStep, Step } from '../modules/module.ts'
+import { madeRows } from './made-rows.ts'
 import { moduleFault, type Stage } from './module-scope.ts'
 import type { ListRow } from './scope.ts'
 import { stepByStep } from './step-by-step.ts'
@@ -8,6 +9,8 @@ export type PlanSteps = (stage: Stage, steps: readonly Step[]) => void
 
 /** Plans the same steps for each row of a list. */
 export function planEach(stage: Stage, step: EachStep, planSteps: PlanSteps): void {
+  if (step.made && !stage.scope.lists.has(step.list))
+    stage.scope.lists.set(step.list, madeRows(stage, step.list, step.made))
   planRows(stage, step, { rows: rowsOf(stage, step.list), planSteps })
   gatherRows(stage, step.list)
 }

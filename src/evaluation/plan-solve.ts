@@ -1,7 +1,7 @@
 import type { Method, Solved } from '../modules/method.ts'
 import type { SolveStep } from '../modules/module.ts'
 import { pushOp } from './draft-ops.ts'
-import { addLine, declare, lineBase, moduleFault, type Stage, soundStep } from './module-scope.ts'
+import { addLine, declare, isTrue, judge, lineBase, moduleFault, type Stage, soundStep } from './module-scope.ts'
 import { ownDimension } from './own-text.ts'
 import type { Entity, PlannedSolve } from './plan-types.ts'
 import { findIn, wordIn } from './scope.ts'
@@ -15,7 +15,10 @@ export function planSolve(stage: Stage, step: SolveStep): void {
     if (text === undefined) throw moduleFault(stage, `method ${step.method.id}: no word for \`${name}\``)
     words[name] = text
   }
-  const numbers = Object.entries(step.takes).map(([name, taken]) => takenOf(stage, step, { name, taken }))
+  const numbers = Object.entries(step.takes).flatMap(([name, taken]) => {
+    if (typeof taken === 'string' || 'list' in taken) return [takenOf(stage, step, { name, taken })]
+    return hasPart(stage, taken.ifGiven) ? [takenOf(stage, step, { name, taken: taken.ifGiven })] : []
+  })
   const takes: PlannedSolve['takes'] = [
     ...numbers.map(({ name, value, says }) => ({ name, says, value })),
     ...Object.entries(words).map(([name, value]) => ({ name, says: name.replaceAll('_', ' '), value })),
@@ -69,6 +72,13 @@ function takenOf(
   if (!value || !('kind' in value) || value.kind !== 'number')
     throw moduleFault(stage, `method ${step.method.id}: \`${name}\` takes a named value`)
   return { name, says: value.says, value, read: compiled }
+}
+
+/** Whether this block has the value, and the words that were chosen give it a part. */
+function hasPart(stage: Stage, name: string): boolean {
+  const input = stage.module.inputs[name]
+  const idle = input?.kind === 'quantity' && input.when !== undefined && !isTrue(judge(stage, input.when))
+  return !idle && findIn(stage.scope, name) !== undefined
 }
 
 const kept = 64

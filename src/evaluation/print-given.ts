@@ -1,6 +1,7 @@
 import { givenAnchor } from './anchors.ts'
 import type { PlannedCalc, PlannedGiven, Row } from './plan-types.ts'
 import { isKnown, type PrintContext, shownOf } from './print-context.ts'
+import type { PrintedRow } from './printed-line.ts'
 import { referenceOf } from './reference-of.ts'
 import type { GivenRow } from './workings.ts'
 
@@ -26,10 +27,11 @@ function rowOf(context: PrintContext, block: PlannedCalc, given: PlannedGiven): 
   }
 }
 
-export const rowForPrint = (row: Row): { index: number; of: number; label: string } => ({
-  index: row.index + 1,
-  of: row.of,
-  label: row.label,
+export const rowForPrint = ({ index, of, label, made }: Row): PrintedRow => ({
+  index: index + 1,
+  of,
+  label,
+  ...(made ? { made } : {}),
 })
 
 function fromOf(context: PrintContext, given: PlannedGiven): { from: string; to?: string } {

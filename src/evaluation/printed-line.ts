@@ -3,6 +3,14 @@ import type { CheckAspect } from '../modules/module.ts'
 import type { Shown, Unit } from '../quantity/types.ts'
 import type { Printed, Reference, Substitution } from './printed.ts'
 
+/** Which of how many rows, counted from 1; its label, empty where it has none. */
+export interface PrintedRow {
+  readonly index: number
+  readonly of: number
+  readonly label: string
+  readonly made?: true
+}
+
 /** What a printed line of any kind has. */
 export interface LineBase {
   /** Anchor on the page: `v-roof-M_x`, `b-roof-check-4-11`. */
@@ -12,7 +20,7 @@ export interface LineBase {
   readonly says: string
   readonly reference?: Reference
   /** Which row of a list it belongs to, where it does: number and label. */
-  readonly row?: { readonly index: number; readonly of: number; readonly label: string }
+  readonly row?: PrintedRow
   readonly place: Place
 }
 

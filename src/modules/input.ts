@@ -30,7 +30,7 @@ export interface QuantityInput {
   readonly default?: string
   /** The author may leave it out; then `when({ given: name })` is false and no step may use it elsewhere. */
   readonly optional?: true
-  /** It has a part only with these words of a choice before it. Elsewhere its default is not shown, and a value given is marked. */
+  /** It has a part only with these words of a choice before it. Elsewhere it may be left out, its default is not shown, and a value given is marked. */
   readonly when?: { readonly choice: string; readonly is: readonly string[] }
   readonly source?: Citation
 }

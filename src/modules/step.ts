@@ -33,6 +33,14 @@ export interface EachStep {
   readonly kind: 'each'
   readonly list: string
   readonly steps: readonly Step[]
+  /** The list is none of the author's: the method cuts something into so many parts. */
+  readonly made?: MadeRows
+}
+
+/** So many rows, and the name by which their steps call the number of a row, counted from 1. */
+export interface MadeRows {
+  readonly count: number
+  readonly number: string
 }
 
 /**
@@ -94,11 +102,14 @@ export interface Given {
   readonly whole?: true
 }
 
-/** A numerical method: what goes in (formulas, or lists as `{ list: 'diagram.z' }`), what comes out. */
+/** What a method takes: a formula, a list as `{ list: 'diagram.z' }`, or a value that only some choices give, where they do. */
+export type Taken = string | { readonly list: string } | { readonly ifGiven: string }
+
+/** A numerical method: what goes in, what comes out. */
 export interface SolveStep {
   readonly kind: 'solve'
   readonly method: Method
-  readonly takes: Readonly<Record<string, string | { readonly list: string }>>
+  readonly takes: Readonly<Record<string, Taken>>
   /** Words the method takes: the name of a choice, or a fixed word. */
   readonly words?: Readonly<Record<string, { readonly choice: string } | { readonly word: string }>>
   /** The method's own output name to the value it gives here. */

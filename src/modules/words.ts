@@ -11,6 +11,7 @@ import type {
   Limit,
   ListInput,
   LookStep,
+  MadeRows,
   PairsStep,
   QuantityInput,
   SolveStep,
@@ -70,6 +71,13 @@ export const look = (name: string, table: Table, more: Omit<LookStep, 'kind' | '
 })
 /** The same steps for each row of a list. */
 export const each = (listName: string, steps: readonly Step[]): EachStep => ({ kind: 'each', list: listName, steps })
+/** The same steps for each of so many parts that the method itself makes. */
+export const eachPart = (listName: string, made: MadeRows, steps: readonly Step[]): EachStep => ({
+  kind: 'each',
+  list: listName,
+  steps,
+  made,
+})
 /** Steps for each two neighbouring rows of a list. */
 export const pairs = (listName: string, steps: readonly Step[]): PairsStep => ({ kind: 'pairs', list: listName, steps })
 /** A value handed from row to row. */

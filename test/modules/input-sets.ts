@@ -72,8 +72,18 @@ export function inputSets(module: Module, most = 2000): readonly Inputs[] {
     const about = { word: turn, optional: (['all', 'none', 'some'] as const)[index % 3] ?? 'all' }
     const rows = Object.fromEntries(lists.map(([name, list]) => [name, rowsOf(list, about)]))
     const taken = Object.fromEntries(along.map(([name, input]) => [name, textOf(input, turn)]))
-    return { ...sets[turn % sets.length], ...taken, ...rows }
+    return withoutIdle(module, { ...sets[turn % sets.length], ...taken, ...rows })
   })
+}
+
+/** Inputs that must be given with some words of a choice only are left out with the others. */
+function withoutIdle(module: Module, set: Inputs): Inputs {
+  const idle = (name: string): boolean => {
+    const input = module.inputs[name]
+    if (input?.kind !== 'quantity' || !input.when || input.optional || input.default !== undefined) return false
+    return !input.when.is.includes(String(set[input.when.choice]))
+  }
+  return Object.fromEntries(Object.entries(set).filter(([name]) => !idle(name)))
 }
 
 /** Inputs of a module with its longest lists. */
