@@ -34,7 +34,7 @@ interface Parts {
 export function equationHtml(equation: Equation, setting: Setting): Laid {
   const { symbol } = equation
   const parts = partsOf(equation, setting.row?.symbols ?? false)
-  const taken = symbol === undefined ? 0 : symbolExcess(symbol)
+  const taken = (symbol === undefined ? 0 : symbolExcess(symbol)) + (setting.row?.short ? besideNumber : 0)
   const [first, second] = [parts.named, [...parts.put, parts.answer]].map(part => part.map(({ tex }) => tex))
   const layout = layOut({ first: first ?? [], second: second ?? [], between: blank, taken })
   const column = (layout.across ? room.across : room.column) - taken
@@ -50,6 +50,9 @@ export function symbolsHtml({ symbol, working }: Pick<FormulaLine, 'symbol' | 'w
   const line = h(isTall(formula.tex) ? 'div.ex.tall' : 'div.ex', [setFormula(formula, setting, column)])
   return { html: equationBox(symbol, [line], setting), across }
 }
+
+/** What the number of a step takes from the room of an equation beside it, in em. */
+const besideNumber = 3.4
 
 /** A blank between two formulas, in em. */
 const blank = 0.25

@@ -24,8 +24,8 @@ export interface Setting {
   readonly checked?: ReadonlyMap<string, CheckerMark>
   /** What names in the sentences of a module mean, while something of that module is set. */
   readonly symbols?: Symbols
-  /** Set while a row of a step is set whose words stand over it, and where `symbols`, its formula too. */
-  readonly row?: { readonly symbols: boolean }
+  /** Set while a row of a step is set whose words stand over it, and where `symbols`, its formula too; `short` without words of its own. */
+  readonly row?: { readonly symbols: boolean; readonly short: boolean }
 }
 
 /** The setting of one package in one medium. */

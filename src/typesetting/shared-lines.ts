@@ -33,7 +33,8 @@ export function sharedLines(lines: readonly Line[], set: SetLine, setting: Setti
   const [first] = lines
   if (!first) return []
   const { head, symbols } = headOf(first, lines, setting)
-  return [h('div.shared', [head, ...lines.map(line => set(line, { ...setting, row: { symbols } }))])]
+  const short = lines.every(({ kind, row }) => kind === 'formula' && row?.made)
+  return [h('div.shared', [head, ...lines.map(line => set(line, { ...setting, row: { symbols, short } }))])]
 }
 
 function headOf(line: Line, lines: readonly Line[], setting: Setting): { head: Element; symbols: boolean } {

@@ -23,6 +23,7 @@ export interface Framed {
  */
 export function stepFrame(framed: Framed, setting: Setting): Element {
   const { line, working, users = [], across = false } = framed
+  if (setting.row?.short) return shortFrame(framed, setting)
   const used = usersHtml(users, setting.row ? 1 : mostUsers)
   const margin = [...(setting.row ? [] : referenceOf(line, setting)), ' ', ...used]
   const className = ['step', line.kind, ...(setting.row ? ['row'] : []), ...(across ? ['across'] : [])]
@@ -34,6 +35,16 @@ export function stepFrame(framed: Framed, setting: Setting): Element {
     ]),
     checkerBox(setting.checked?.get(line.id)),
     h('div.work', [...working]),
+  ])
+}
+
+/** A row that only its number tells from the others: number, working and box on one line. */
+function shortFrame({ line, working }: Framed, setting: Setting): Element {
+  const { id, number, kind } = line
+  return h('div', { id, className: ['step', kind, 'row', 'short'], dataLine: number, dataKind: kind }, [
+    h('div.no', number),
+    h('div.work', [...working, ...commentNotes(setting.checked?.get(id))]),
+    checkerBox(setting.checked?.get(id)),
   ])
 }
 
