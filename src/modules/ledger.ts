@@ -34,6 +34,7 @@ export const ledger = {
   'lateral-pressure': { wing: 'ground', says: 'Pressure of ground and water on the walls' },
   'free-walls': { wing: 'ground', says: 'Stability of free-standing walls' },
   'slope-global': { wing: 'ground', says: 'Overall stability of sloping ground' },
+  'slope-plane': { wing: 'ground', says: 'Sliding of sloping ground on a plane near its surface' },
   termites: { wing: 'ground', says: 'Treatment of the ground against termites' },
   seismic: { wing: 'ground', says: 'Earthquake: walls, structure and liquefaction' },
   actions: { wing: 'concrete', says: 'Actions on roof and raft, and their combination' },

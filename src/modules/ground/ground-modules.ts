@@ -16,6 +16,7 @@ import { pitInflow } from './pit-inflow.ts'
 import { retainingStability } from './retaining-stability.ts'
 import { settlementElastic } from './settlement-elastic.ts'
 import { settlementOedometer } from './settlement-oedometer.ts'
+import { slopeCircle } from './slope-circle.ts'
 import { soilArching } from './soil-arching.ts'
 import { soilStress } from './soil-stress.ts'
 import { soilTreatment } from './soil-treatment.ts'
@@ -41,6 +42,7 @@ export const groundModules: readonly Module[] = [
   settlementOedometer,
   retainingStability,
   infiniteSlope,
+  slopeCircle,
   compaction,
   soilTreatment,
   soilArching,

@@ -139,4 +139,14 @@ export const groundSources = {
     entry:
       'Rates of chemical treatment against termites as contractors publish them after IS 6313 Part 2 (Bureau of Indian Standards, New Delhi), and as labels in the United States state them. The standard was not read, and the pages disagree.',
   },
+  'bishop-1955': {
+    short: 'Bishop',
+    entry:
+      'Bishop, A. W. (1955). The use of the slip circle in the stability analysis of slopes. Géotechnique 5(1), 7-17: the simplified method (from memory).',
+  },
+  'taylor-1948': {
+    short: 'Taylor',
+    entry:
+      'Taylor, D. W. (1948). Fundamentals of Soil Mechanics. Wiley, New York; stability numbers of 1937 (from memory).',
+  },
 } as const satisfies Record<string, Source>

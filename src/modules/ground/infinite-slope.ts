@@ -12,7 +12,7 @@ export const infiniteSlope = defineModule({
   id: 'infinite-slope',
   version: '1.0.0',
   title: 'Long slope that slides along a plane',
-  asks: 'Does the sloping ground stand against sliding along a plane below it?',
+  asks: 'Does the skin of the sloping ground stand against sliding along a plane below it?',
   inputs: {
     slope: angle({
       says: 'slope of the ground',
@@ -74,7 +74,7 @@ export const infiniteSlope = defineModule({
   },
   steps: infiniteSlopeSteps,
   results: ['F_z', 'tau_f', 'tau_z', 'sigma_n', 'u_z'],
-  covers: ['slope-global'],
+  covers: ['slope-plane'],
   limits: [
     limit('water_height <= plane_depth', {
       says: 'the water stands no higher than the ground',
@@ -97,7 +97,7 @@ export const infiniteSlope = defineModule({
     }),
   ],
   cautions: [
-    'A slope many times as long as the plane is deep. A slip on a circle, under a wall, a cut or a fill or through soft clay, is another check and may come first.',
+    'A slope many times as long as the plane is deep, and a slide along that plane alone. It does not answer for the whole slope: a slip on a circle, under a wall, a cut or a fill or through soft clay, is another check and may come first.',
     'Drained strength. Soft clay under a new fill or beside a new cut is checked undrained as well.',
     'Water that comes out of the slope, melts in it or is held up by frozen ground presses harder than seepage along the slope.',
     'A pit, a trench or a road cut into the foot of the slope takes its hold away: look at the slope as it will then be.',

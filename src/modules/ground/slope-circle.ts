@@ -1,0 +1,82 @@
+import { defineModule } from '../module.ts'
+import { cite } from '../sources.ts'
+import { choiceLimit, limit } from '../words.ts'
+import { slopeCircleCases } from './slope-circle-cases.ts'
+import { slopeCircleInputs } from './slope-circle-inputs.ts'
+import { slopeCircleSecond } from './slope-circle-second.ts'
+import { slopeCircleSketch } from './slope-circle-sketch.ts'
+import { slopeCircleSteps } from './slope-circle-steps.ts'
+
+/** Slip of a simple slope of one ground on the worst circle, by Bishop's simplified method of slices. */
+export const slopeCircle = defineModule({
+  id: 'slope-circle',
+  version: '1.0.0',
+  title: 'Slope that slips on a circle',
+  asks: 'Does a pit side or sloping ground stand against a slip on a circle?',
+  inputs: slopeCircleInputs,
+  steps: slopeCircleSteps,
+  results: ['F_c', 'x_0', 'y_0', 'R', 'x_out', 'x_in', 'T_sum', 'S_sum'],
+  covers: ['pit-sides', 'slope-global'],
+  drawing: ['slope_height', 'slope'],
+  schedule: { title: 'Slices of the worst circle', list: 'slices', columns: ['alpha', 'b', 'h', 'W_n', 'T'] },
+  limits: [
+    choiceLimit('strength', ['drained'], {
+      when: { choice: 'water', is: ['ratio'] },
+      says: 'pore pressure goes with effective stress',
+      advice: 'Undrained strength has it in itself: choose `level` or `none`, for the weight alone',
+      otherwise: 'refuse',
+      on: 'water',
+      source: cite('statics', 'effective stress'),
+    }),
+    limit('z_cr <= slope_height / 2', {
+      when: { choice: 'crack', is: ['dry', 'full'] },
+      says: 'the crack is no deeper than half the slope is high',
+      advice: 'What stands before a deeper one topples: prop it, or lay the slope back',
+      otherwise: 'refuse',
+      on: 'crack_depth',
+      source: cite('terzaghi-1943', 'tension cracks'),
+    }),
+  ],
+  cautions: [
+    'One ground from the crest to the hard ground, a level crest, nothing at the foot. A soft seam, layers that dip, fissures or an old slip slide on a plane of their own, which no circle shows: check that plane too.',
+    'The steepest slope of the works rules holds beside it: the flatter of the two is dug. People in the pit: a competent person looks at the sides each morning and after rain, frost or a shock, and may order everybody out.',
+    'Rain, frost, a burst pipe or a pond at the crest bring water and take strength. Cover the face, lead the water away, and run the block with the water as it may then stand.',
+    'Traffic, piling, compaction and blasting shake loose wet sand and sensitive clay, whose strength is then another. Earthquake is not in it.',
+    {
+      says: 'Undrained strength is lost as dug clay swells, in stiff fissured clay within days. A side that stays open is checked drained too.',
+      when: { choice: 'strength', is: ['undrained'] },
+    },
+    {
+      says: 'Drained strength may be too much or too little for clay just dug: check undrained too. Cohesion of a few kPa governs small slopes; sand that hangs together by being moist loses it when it dries or drowns.',
+      when: { choice: 'strength', is: ['drained'] },
+    },
+    {
+      says: 'Cohesive ground cracks behind the crest before it slips, and rain fills the crack: without one the factor is a high one.',
+      when: { choice: 'crack', is: ['none'] },
+    },
+    {
+      says: 'Water as high as its level up to the face is on the safe side of a water table that is drawn down to the foot. Water under pressure from below is not in it.',
+      when: { choice: 'water', is: ['level'] },
+    },
+  ],
+  second: slopeCircleSecond,
+  sketch: slopeCircleSketch,
+  published: slopeCircleCases,
+  example: {
+    slope_height: '4.5 m',
+    slope: '38 deg',
+    hard_depth: '3 m',
+    strength: 'drained',
+    phi: '32 deg',
+    c: '3 kPa',
+    gamma: '18.5 kN/m^3',
+    water: 'level',
+    water_depth: '3.5 m',
+    gamma_sat: '20 kN/m^3',
+    crest: 'loaded',
+    surcharge: '10 kPa',
+    set_back: '1.5 m',
+    crack: 'none',
+    factor: '1.3',
+  },
+})
