@@ -1,3 +1,4 @@
+import type { PrintedRow } from './printed-line.ts'
 import { numberData } from './shown-data.ts'
 import { substituted } from './substituted.ts'
 import type { CheckLine, Line, Reference } from './workings.ts'
@@ -5,13 +6,16 @@ import type { CheckLine, Line, Reference } from './workings.ts'
 /** The source of a line or limit, where it has one. */
 export const sourceData = (reference: Reference | undefined) => (reference ? { source: reference } : {})
 
+/** Which row a line belongs to. */
+const rowData = ({ index, of, label }: PrintedRow) => ({ index, of, label })
+
 /** A line that is no check as plain data: what it is, its formula in symbols and with numbers, what it gives. */
 export function stepData(line: Exclude<Line, CheckLine>) {
   const base = {
     number: line.number,
     kind: line.kind,
     says: line.says,
-    ...(line.row ? { row: line.row } : {}),
+    ...(line.row ? { row: rowData(line.row) } : {}),
     ...sourceData(line.reference),
   }
   switch (line.kind) {

@@ -35,9 +35,9 @@ export const slopeCircleCases: readonly PublishedCase[] = [
   {
     id: 'cir-2',
     source:
-      'B. M. Das, Principles of Geotechnical Engineering, example with the stability coefficients of Bishop and Morgenstern 1960 (m 1.624, n 1.338 at D 1.0)',
+      'B. M. Das, Principles of Geotechnical Engineering, example with the stability coefficients of Bishop and Morgenstern 1960 for hard ground at the foot, 1.624 and 1.338',
     status: 'memory',
-    says: '1 on 2, 25 degrees, c over gamma H of 0.05, r_u of a quarter: 1.624 - 1.338 / 4',
+    says: '1 on 2, 25 degrees, cohesion a twentieth of weight by height, pore pressure a quarter of the weight: 1.624 - 1.338 / 4',
     inputs: {
       ...bare,
       slope_height: '12 m / 0.95',

@@ -115,7 +115,7 @@ const crest = {
   surcharge: { ...groundLoad('uniform load on the crest'), ...loaded },
   set_back: length({
     says: 'how far from the edge the load is kept',
-    symbol: 'a_q',
+    symbol: 'e_q',
     unit: lengthUnit,
     least: '0 m',
     default: '0 m',

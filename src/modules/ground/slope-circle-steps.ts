@@ -104,7 +104,7 @@ const counted = {
   unit: pressureUnit,
   name: 'q_n',
   says: 'load on the crest that counts: none where it steadies',
-  symbol: 'q_n',
+  symbol: 'q_crest',
 } as const
 
 const searched = (gives: Readonly<Record<string, Given>>): Step =>
