@@ -5,9 +5,9 @@ import { type Axis, table } from '../table.ts'
 export const separationSources = {
   'exhaust class 2': 'exhaust of a room with moderate smell or moisture, of another system',
   'exhaust class 3': 'exhaust of a crowded or closed-up room, toilets included',
-  'exhaust class 4': 'exhaust of fumes or gas, as of a battery room',
-  'plumbing vent near': 'plumbing vent that ends less than 1 m (3 ft) above the intake',
-  'plumbing vent above': 'plumbing vent that ends at least 1 m (3 ft) above the intake',
+  'exhaust class 4': 'exhaust of fumes or gas, as of batteries',
+  'soil vent near': 'vent of drains and tanks that ends less than 1 m (3 ft) above the intake',
+  'soil vent above': 'vent of drains and tanks that ends at least 1 m (3 ft) above the intake',
   flue: 'vent, chimney or flue of a stove or heater',
   'engine exhaust': 'exhaust of a generator or pump engine',
   'garage entry': 'entry of a garage, loading place for cars',
@@ -32,11 +32,8 @@ export const separationMetric = table({ ...head, unit: 'm' }, '3\n5\n10\n3\n1\n5
 /** The column in feet: it is no conversion of the other. */
 export const separationFeet = table({ ...head, unit: 'ft' }, '10\n15\n30\n10\n3\n15\n30\n15\n25\n5\n25\n15')
 
-/** How far exhaust air is to be thinned before it reaches the intake. */
-export const dilutionClasses = {
-  'class 3': 'crowded or closed-up rooms, toilets',
-  'class 4': 'fumes, gas of batteries',
-} as const
+/** The openings out of which air of rooms comes: it is thinned too before it reaches the intake. */
+export const airExhausts = ['exhaust class 3', 'exhaust class 4'] as const
 
 export const dilutionFactor = table(
   {
@@ -44,7 +41,7 @@ export const dilutionFactor = table(
     source: cite('ashrae-62', 'normative appendix on separation'),
     status: 'from memory',
     unit: '',
-    row: { kind: 'words', says: 'class of the exhaust', keys: Object.keys(dilutionClasses) },
+    row: { kind: 'words', says: 'exhaust', keys: airExhausts },
   },
   '15\n50',
 )

@@ -1,7 +1,8 @@
 import type { Input } from '../module.ts'
+import { cite } from '../sources.ts'
 import { choice, label, length, list, quantity } from '../words.ts'
 import { areas, flowRate, lengths, speeds } from './living-units.ts'
-import { dilutionClasses, separationSources } from './separation-tables.ts'
+import { airExhausts, separationSources } from './separation-tables.ts'
 
 const height = (says: string, symbol: string, note?: string) =>
   length({ says, symbol, unit: lengths, least: '0 m', most: '30 m', ...(note ? { note } : {}) })
@@ -17,9 +18,9 @@ export const ventSeparationInputs = {
   flood: height('water above the ground that may stand there', 'z_f', '0 where none can'),
   wind: choice({
     says: 'which pipe the prevailing wind meets first',
-    words: { intake: 'the intake stands upwind of the exhaust', exhaust: 'the exhaust stands upwind of the intake' },
+    words: { intake: 'the intake stands upwind of the exhausts', exhaust: 'an exhaust stands upwind of the intake' },
   }),
-  sources: list('what the intake is kept from, the exhaust of the shelter first', {
+  sources: list('openings and places that the intake is kept from, in any order', {
     least: 1,
     most: 20,
     fields: {
@@ -39,24 +40,29 @@ export const ventSeparationInputs = {
         least: '0 m',
         most: '50 m',
       }),
+      exhaust_flow: quantity('flow', {
+        says: 'air that leaves by it',
+        note: 'Where an exhaust has none given, all of the air that is drawn in is taken to leave by it',
+        symbol: 'Q_e',
+        unit: flowRate,
+        above: '0 m^3/s',
+        most: '20 m^3/s',
+        optional: true,
+        when: { choice: 'kind', is: airExhausts },
+      }),
+      exhaust_speed: quantity('velocity', {
+        says: 'speed at which it leaves away from the intake',
+        note: 'Negative where it blows towards the intake',
+        symbol: 'v_e',
+        unit: speeds,
+        least: '-10 m/s',
+        most: '20 m/s',
+        default: '0 m/s',
+        when: { choice: 'kind', is: airExhausts },
+        source: cite('ashrae-62', 'a mouth turned down or capped, from memory'),
+      }),
     },
   }),
-  exhaust_flow: quantity('flow', {
-    says: 'air that leaves by the exhaust',
-    symbol: 'Q_e',
-    unit: flowRate,
-    above: '0 m^3/s',
-    most: '20 m^3/s',
-  }),
-  exhaust_speed: quantity('velocity', {
-    says: 'speed at which it leaves away from the intake',
-    note: '0 for a mouth turned down or capped; negative where it blows towards the intake',
-    symbol: 'v_e',
-    unit: speeds,
-    least: '-10 m/s',
-    most: '20 m/s',
-  }),
-  dilution_class: choice({ says: 'class of that air', words: dilutionClasses }),
   intake_flow: quantity('flow', {
     says: 'air drawn in',
     symbol: 'Q_s',

@@ -1,4 +1,5 @@
 import type { Drawing, Point, Shape, SketchView } from '../sketch.ts'
+import { airExhausts } from './separation-tables.ts'
 
 /** A pipe turned down at its top: up, over and a little down, its mouth at the point. */
 const turnedDown = ([x, z]: Point, away: 1 | -1): Shape => ({
@@ -14,6 +15,8 @@ const turnedDown = ([x, z]: Point, away: 1 | -1): Shape => ({
 
 const nameOf = (row: SketchView): string => row.word('source') || row.word('kind')
 
+const isExhaust = (row: SketchView): boolean => airExhausts.some(kind => kind === row.word('kind'))
+
 const sourceAt = (row: SketchView, index: number): readonly Shape[] => {
   const [x, z] = [row.number('apart'), row.number('mouth')]
   const pipe: Shape = {
@@ -25,7 +28,7 @@ const sourceAt = (row: SketchView, index: number): readonly Shape[] => {
     ],
   }
   return [
-    index === 0 ? turnedDown([x, z], -1) : pipe,
+    isExhaust(row) ? turnedDown([x, z], -1) : pipe,
     {
       kind: 'label',
       at: [x, Math.max(z, 0) + 0.6 + 0.5 * (index % 2)],
@@ -35,16 +38,17 @@ const sourceAt = (row: SketchView, index: number): readonly Shape[] => {
   ]
 }
 
-/** An elevation, heights and lengths scaled apart: the intake, the exhaust, and the other sources at their distances. */
+/** An elevation, heights and lengths scaled apart: the intake, the exhausts, and the other sources at their distances. */
 export function drawVentSeparation(view: SketchView): Drawing {
   const rows = view.rows('sources')
   const z = view.number('intake_height')
-  const first = rows[0]
+  const exhausts = rows.filter(isExhaust)
+  const first = exhausts[0]
   const far = Math.max(...rows.map(row => row.number('apart')), 1)
   const apart = first?.number('apart') ?? 0
   const water = view.number('flood')
   return {
-    says: `Elevation, heights and lengths scaled apart: the intake with its mouth ${view.shown('intake_height')} above the ground, and ${rows.map(row => `${nameOf(row)} at ${row.shown('L_s')}`).join(', ')}. The exhaust is to stand ${view.shown('L_dil')} off by dilution.`,
+    says: `Elevation, heights and lengths scaled apart: the intake with its mouth ${view.shown('intake_height')} above the ground, and ${rows.map(row => `${nameOf(row)} at ${row.shown('L_s')}`).join(', ')}. ${exhausts.map(row => `${nameOf(row)} is to stand ${row.shown('L_dil')} off by dilution`).join('; ')}.`,
     toScale: false,
     shapes: [
       {
