@@ -117,12 +117,17 @@ describe('vent-separation', () => {
     [{ wind: 'exhaust' }, ['warning limit-exceeded']],
     [{ intake_height: '2 m' }, []],
     [{ intake_height: '2.1 m' }, ['warning limit-exceeded']],
-    [{}, [], { exhaust_speed: '5 m/s' }],
-    [{}, ['warning limit-exceeded'], { exhaust_speed: '5.1 m/s' }],
-    [{}, [], { exhaust_flow: '50 L/s' }],
-    [{}, ['warning limit-exceeded'], { exhaust_flow: '49 L/s' }],
-  ] as readonly (readonly [Row, readonly string[], Row?])[])('vent-separation: %j says %j', (more, said, row) => {
-    expect(rules(more, row)).toEqual(said)
+  ])('vent-separation: %j says %j', (more, said) => {
+    expect(rules(more as Row)).toEqual(said)
+  })
+
+  it.each([
+    [{ exhaust_speed: '5 m/s' }, []],
+    [{ exhaust_speed: '5.1 m/s' }, ['warning limit-exceeded']],
+    [{ exhaust_flow: '50 L/s' }, []],
+    [{ exhaust_flow: '49 L/s' }, ['warning limit-exceeded']],
+  ])('vent-separation: an exhaust with %j says %j', (row, said) => {
+    expect(rules({}, row as Row)).toEqual(said)
   })
 
   it.each([
