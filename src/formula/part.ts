@@ -1,8 +1,8 @@
 import type { Compiled } from './types.ts'
 
 /**
- * What a node compiles to: a number known now, a slot read as it is, a shape of a few such leaves that can still grow into a larger one,
- * or a function.
+ * What an operation compiles to: a number known now, a slot read as it is, a shape of a few such leaves that can still grow into a larger
+ * one, or a function.
  */
 export type Part =
   | { readonly kind: 'constant'; readonly value: number }
@@ -20,8 +20,3 @@ export interface Leaves {
   readonly numbers: readonly number[]
   readonly inner: readonly Compiled[]
 }
-
-export const constant = (value: number): Part => ({ kind: 'constant', value })
-export const slot = (at: number): Part => ({ kind: 'slot', at })
-
-export const isConstant = (part: Part): part is Extract<Part, { kind: 'constant' }> => part.kind === 'constant'
