@@ -4,58 +4,71 @@ import { entitiesOf } from './operands.ts'
 import type { Op, Operands } from './plan-types.ts'
 import { settled } from './settled.ts'
 
-/** What an op touches, besides its guards. */
-type Touches = Pick<Op, 'reads' | 'writes' | 'value' | 'solves'>
+/** Where an op stands. */
+interface Under {
+  readonly guards: readonly number[]
+  readonly second: boolean
+}
 
 /** Adds something to do, only where every guard holds 1. */
 export function pushOp(
   draft: Draft,
-  { guards, second }: { guards: readonly number[]; second: boolean },
-  { run, ...touches }: Touches & { readonly run: (slots: Float64Array) => void },
+  { guards, second }: Under,
+  { run, ...touches }: Omit<Op, 'guards' | 'second'>,
 ): void {
   const [first, ...more] = guards
-  const about = { ...touches, second, reads: [...guards, ...touches.reads] }
+  const about = { ...touches, guards, second, reads: [...guards, ...touches.reads] }
   if (first === undefined) draft.ops.push({ ...about, run })
   else if (more.length === 0) draft.ops.push({ ...about, run: slots => slots[first] === 1 && run(slots) })
   else draft.ops.push({ ...about, run: slots => guards.every(guard => slots[guard] === 1) && run(slots) })
 }
 
 /** Adds a formula's value to what is to be done; NaN where it comes to no number. */
-export function pushValue(
-  draft: Draft,
-  about: { guards: readonly number[]; second: boolean },
-  value: { readonly slot: number } & Worked,
-): void {
-  const { slot, compiled } = value
+export function pushValue(draft: Draft, under: Under, { slot, formula, operands, compiled }: Worked): void {
   const run = (slots: Float64Array): void => {
     slots[slot] = settled(compiled(slots))
   }
-  pushOp(draft, about, { ...touchesOf(value, { slot, guards: about.guards, truth: false }), run })
+  const does = { kind: 'value', slot, formula, operands, truth: false } as const
+  pushOp(draft, under, { reads: slotsOf(operands), writes: [slot], does, run })
 }
 
 /** Adds a condition's truth to what is to be done: 1, 0, or NaN where an operand has no value. */
-export function pushTruth(
-  draft: Draft,
-  about: { guards: readonly number[]; second: boolean },
-  value: { readonly slot: number } & Worked,
-): void {
-  const { slot, compiled } = value
+export function pushTruth(draft: Draft, under: Under, { slot, formula, operands, compiled }: Worked): void {
   const run = (slots: Float64Array): void => {
     slots[slot] = compiled(slots)
   }
-  pushOp(draft, about, { ...touchesOf(value, { slot, guards: about.guards, truth: true }), run })
+  const does = { kind: 'value', slot, formula, operands, truth: true } as const
+  pushOp(draft, under, { reads: slotsOf(operands), writes: [slot], does, run })
 }
 
-/** A formula made ready. */
+/** Adds a bound that stops its method: 0 goes into `alive` where the number in the slot does not keep it. */
+export function pushStop(
+  draft: Draft,
+  under: Under,
+  { slot, keeps, alive }: { slot: number; keeps: (si: number) => boolean; alive: number },
+): void {
+  const run = (slots: Float64Array): void => {
+    if (!keeps(slots[slot] ?? Number.NaN)) slots[alive] = 0
+  }
+  pushOp(draft, under, { reads: [slot], writes: [alive], does: { kind: 'stop', slot, keeps, alive }, run })
+}
+
+/** Adds that what stands in `slots` is taken back where `alive` does not hold 1. */
+export function pushForget(draft: Draft, second: boolean, about: { alive: number; slots: readonly number[] }): void {
+  const { alive, slots: written } = about
+  const run = (slots: Float64Array): void => {
+    if (slots[alive] !== 1) for (const slot of written) slots[slot] = Number.NaN
+  }
+  const does = { kind: 'forget', ...about } as const
+  pushOp(draft, { guards: [], second }, { reads: [alive], writes: written, does, run })
+}
+
+/** A formula made ready, and the slot its number goes to. */
 interface Worked {
+  readonly slot: number
   readonly formula: Formula
   readonly operands: Operands
   readonly compiled: Compiled
 }
-
-const touchesOf = (
-  { formula, operands }: Worked,
-  about: { readonly slot: number; readonly guards: readonly number[]; readonly truth: boolean },
-): Touches => ({ reads: slotsOf(operands), writes: [about.slot], value: { ...about, formula, operands } })
 
 const slotsOf = (operands: Operands): readonly number[] => entitiesOf(operands).map(({ slot }) => slot)

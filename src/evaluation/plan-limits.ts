@@ -1,7 +1,6 @@
 import type { Place } from '../diagnostic/diagnostic.ts'
 import type { Condition, Limit, Step } from '../modules/module.ts'
-import { pushOp } from './draft-ops.ts'
-import { truth } from './judge-blocks.ts'
+import { pushForget, pushOp, pushStop } from './draft-ops.ts'
 import { judge, type Stage } from './module-scope.ts'
 import { ownFormula } from './own-text.ts'
 import { planSteps } from './plan-steps.ts'
@@ -25,12 +24,7 @@ export function planWithLimits(stage: Stage, { steps, limits, alive }: Method): 
       if (names.some(name => findIn(stage.scope, name) === undefined)) continue
       waiting.delete(limit)
       const judged = judgeLimit(stage, limit.holds)
-      if (limit.otherwise === 'refuse') {
-        const run = (slots: Float64Array): void => {
-          if (truth(judged, slots) === false) slots[alive] = 0
-        }
-        pushOp(stage.draft, stage, { reads: 'slot' in judged ? [judged.slot] : [], writes: [alive], run })
-      }
+      if (limit.otherwise === 'refuse') pushRefusal(stage, judged, alive)
       planned.push({ limit, judged, place: limitPlace(stage, limit.on) })
     }
   }
@@ -40,6 +34,12 @@ export function planWithLimits(stage: Stage, { steps, limits, alive }: Method): 
     planReady()
   }
   return planned.sort((a, b) => limits.indexOf(a.limit) - limits.indexOf(b.limit))
+}
+
+/** Only what is known not to hold refuses. */
+function pushRefusal(stage: Stage, judged: Judged, alive: number): void {
+  if ('slot' in judged) pushStop(stage.draft, stage, { slot: judged.slot, keeps: truth => truth !== 0, alive })
+  else if (!judged.known) pushStop(stage.draft, stage, { slot: alive, keeps: () => false, alive })
 }
 
 function isKnownTrue(stage: Stage, condition: Condition): boolean {
@@ -69,9 +69,5 @@ function limitPlace(stage: Stage, on: string | undefined): Place {
 
 /** A method that is refused gives nothing: what its steps had come to before the refusal is taken back. */
 export function forgetWhereStopped(stage: Stage, { alive, gives }: { alive: number; gives: readonly Entity[] }): void {
-  const run = (slots: Float64Array): void => {
-    if (slots[alive] !== 1) for (const { slot } of gives) slots[slot] = Number.NaN
-  }
-  const writes = gives.map(({ slot }) => slot)
-  pushOp(stage.draft, { guards: [], second: stage.second }, { reads: [alive], writes, run })
+  pushForget(stage.draft, stage.second, { alive, slots: gives.map(({ slot }) => slot) })
 }

@@ -2,7 +2,7 @@ import type { Module, QuantityInput } from '../modules/module.ts'
 import { digitsOf } from '../quantity/number-print.ts'
 import { inUnit } from '../quantity/to-unit.ts'
 import { isAtMost, isBelow } from '../quantity/tolerance.ts'
-import { pushOp } from './draft-ops.ts'
+import { pushStop } from './draft-ops.ts'
 import { ownLiteral } from './literal.ts'
 import type { Stage } from './module-scope.ts'
 import type { Entity, PlannedGiven, PlannedRange } from './plan-types.ts'
@@ -20,11 +20,8 @@ export function planRanges(stage: Stage, given: readonly PlannedGiven[], alive: 
     const ranges = input ? rangesOf(input, { entity: value, block: stage.block, alive }) : []
     stage.draft.ranges.push(...ranges)
     const refusing = ranges.filter(range => range.refuses)
-    const run = (slots: Float64Array): void => {
-      const now = slots[value.slot] ?? Number.NaN
-      if (!Number.isFinite(now) || refusing.some(range => !range.keeps(now))) slots[alive] = 0
-    }
-    pushOp(stage.draft, { guards: [], second: false }, { reads: [value.slot], writes: [alive], run })
+    const keeps = (si: number): boolean => Number.isFinite(si) && refusing.every(range => range.keeps(si))
+    pushStop(stage.draft, { guards: [], second: false }, { slot: value.slot, keeps, alive })
   }
 }
 

@@ -14,24 +14,32 @@ export type * from './planned-line.ts'
 export interface Op {
   readonly run: (slots: Float64Array) => unknown
   readonly second: boolean
+  /** Slots that must all hold 1; else it does nothing. */
+  readonly guards: readonly number[]
   /** Every slot it may look at, its guards among them. */
   readonly reads: readonly number[]
   /** Every slot it may change. */
   readonly writes: readonly number[]
-  /** A value worked out by one formula, for studies that work out many at a time. */
-  readonly value?: PlannedValue
+  /** The same as `run`, said so that a study can do it for many runs at a time; nothing for what is done run by run. */
+  readonly does?: Doing
   /** A numerical method: what a study counts before it begins. */
   readonly solves?: true
 }
 
-/** A formula and the slot its value goes to; a truth is not settled. */
-export interface PlannedValue {
-  readonly guards: readonly number[]
-  readonly slot: number
-  readonly formula: Formula
-  readonly operands: Operands
-  readonly truth: boolean
-}
+/** The things that ops do most. */
+export type Doing =
+  /** Puts a formula's value into a slot; a truth is not settled. */
+  | {
+      readonly kind: 'value'
+      readonly slot: number
+      readonly formula: Formula
+      readonly operands: Operands
+      readonly truth: boolean
+    }
+  /** Puts 0 into `alive` where the number in a slot does not keep a bound. */
+  | { readonly kind: 'stop'; readonly slot: number; readonly keeps: (si: number) => boolean; readonly alive: number }
+  /** Puts NaN into `slots` where `alive` does not hold 1. */
+  | { readonly kind: 'forget'; readonly alive: number; readonly slots: readonly number[] }
 
 /** A range an input must keep, judged before its block's steps. */
 export interface PlannedRange {

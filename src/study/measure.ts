@@ -1,10 +1,11 @@
 import { numberLines } from '../evaluation/anchors.ts'
 import { checkRatio } from '../evaluation/check-ratio.ts'
 import type { Results } from '../evaluation/evaluate.ts'
+import { entitiesOf } from '../evaluation/operands.ts'
 import type { Plan, PlannedCheck } from '../evaluation/plan-types.ts'
 import type { Unit } from '../quantity/types.ts'
 import { one } from '../quantity/unit.ts'
-import { firstLines, type Watch } from './watch.ts'
+import { firstLines, readsOf, type Watch } from './watch.ts'
 
 /** What a study looks at: a value, the ratio of a check, or the largest ratio of a section. */
 export interface Measure {
@@ -13,6 +14,8 @@ export interface Measure {
   readonly unit: Unit
   /** The checks it is a ratio of; none for a value. */
   readonly checks: readonly PlannedCheck[]
+  /** Every slot that `read` looks at, and that the state of its checks rests on. */
+  readonly reads: readonly number[]
   /** In coherent SI; NaN where there is none. */
   readonly read: (slots: Float64Array) => number
 }
@@ -23,7 +26,7 @@ export function measureOf(results: Results, name: string): Measure | undefined {
   const entity = plan.names.get(name)
   if (entity?.kind === 'number') {
     const { slot, unit, says } = entity
-    return { name, says, unit, checks: [], read: slots => slots[slot] ?? Number.NaN }
+    return { name, says, unit, checks: [], reads: [slot], read: slots => slots[slot] ?? Number.NaN }
   }
   const { lines } = numberLines(results)
   const check = firstLines(plan).find(
@@ -50,9 +53,10 @@ export function sectionMeasures({ plan, slots }: Results): readonly Measure[] {
     .filter(({ read }) => Number.isFinite(read(slots)))
 }
 
-const ratioIn = (checks: readonly PlannedCheck[]): Pick<Measure, 'unit' | 'checks' | 'read'> => ({
+const ratioIn = (checks: readonly PlannedCheck[]): Pick<Measure, 'unit' | 'checks' | 'reads' | 'read'> => ({
   unit: one,
   checks,
+  reads: checks.flatMap(check => [...readsOf(check), ...entitiesOf(check.operands).map(({ slot }) => slot)]),
   read: slots => {
     let largest = Number.NaN
     for (const check of checks) {

@@ -2,8 +2,8 @@ import { run } from '../evaluation/evaluate.ts'
 import type { Entity, Plan } from '../evaluation/plan-types.ts'
 import { restingOn } from './resting.ts'
 
-/** A plan to be run again and again with other numbers for some assumptions; second methods are left out. */
-export interface Varied {
+/** What some assumptions move in a plan; second methods are left out. */
+export interface Moving {
   readonly plan: Plan
   /** Numbers of the notebook as written. */
   readonly base: Float64Array
@@ -11,6 +11,10 @@ export interface Varied {
   readonly moved: (slot: number) => boolean
   /** Numerical methods that are run again each time, save where their answer is remembered. */
   readonly solves: number
+}
+
+/** A plan to be run again and again with other numbers for some assumptions. */
+export interface Varied extends Moving {
   /**
    * Numbers with the assumptions at these SI values. The array is lent: the next call writes over it.
    * Refuses (throws) a value that is not finite.

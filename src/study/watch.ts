@@ -1,6 +1,6 @@
 import { secondLinesOf } from '../evaluation/block-lines.ts'
 import type { Plan, PlannedCheck, PlannedLine } from '../evaluation/plan-types.ts'
-import type { Varied } from './varied.ts'
+import type { Moving } from './varied.ts'
 
 /** Satisfied, not satisfied, behind a branch that was not taken, or without an answer because a method refused or nothing came out. */
 export type CheckState = 'satisfied' | 'not satisfied' | 'not asked' | 'lost'
@@ -17,10 +17,21 @@ export interface Watch {
   readonly state: (check: PlannedCheck, slots: Float64Array) => CheckState
   /** True where a value that the notebook as written has is lost: a method refused its inputs, or a formula came to nothing. */
   readonly isLost: (slots: Float64Array) => boolean
+  readonly probes: Probes
+}
+
+/** Where it shows that something is lost. */
+export interface Probes {
+  /** Slots that hold 1 as long as no method refuses. */
+  readonly living: readonly number[]
+  /** Slots that hold a number. */
+  readonly open: Int32Array
+  /** The same behind guards. */
+  readonly guarded: readonly { readonly guards: readonly number[]; readonly slot: number }[]
 }
 
 /** Watches what a variation can move. What is lost in the notebook as written is not watched. */
-export function watchOf({ plan, base, moved }: Varied): Watch {
+export function watchOf({ plan, base, moved }: Moving): Watch {
   const alive = aliveSlots(plan)
   const state = stateIn(plan)
   const sound = firstLines(plan).filter(
@@ -35,6 +46,7 @@ export function watchOf({ plan, base, moved }: Varied): Watch {
     checks: sound.flatMap(line => (line.kind === 'check' && state(line, base) !== 'lost' ? [line] : [])),
     sees: sound.length > 0,
     state,
+    probes: { living, open, guarded },
     isLost: slots => {
       for (const slot of living) if (slots[slot] !== 1) return true
       for (let at = 0; at < open.length; at += 1) if (Number.isNaN(slots[open[at] as number])) return true
@@ -79,6 +91,9 @@ function isLostAt({ guards }: Pick<PlannedLine, 'guards'>, slot: number, slots: 
   for (const guard of guards) if (slots[guard] !== 1) return false
   return true
 }
+
+/** Every slot that the state of a check rests on. */
+export const readsOf = ({ guards, slot }: PlannedCheck): readonly number[] => [...guards, slot]
 
 function stateOf(check: PlannedCheck, slots: Float64Array, alive: ReadonlySet<number>): CheckState {
   for (const guard of check.guards) {
