@@ -16,6 +16,8 @@ export interface Draws {
 /** An assumption with a range to draw from. */
 export type Ranged = Variable & { readonly range: NonNullable<Variable['range']> }
 
+export const isRanged = (variable: Variable): variable is Ranged => variable.range !== undefined
+
 /** The values of the next samples, a column of `length` rows for each variable; the columns are lent. */
 export function drawer(
   variables: readonly Ranged[],

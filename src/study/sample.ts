@@ -1,7 +1,7 @@
 import type { Plan } from '../evaluation/plan-types.ts'
 import { assumptionsOf, type Variable } from './assumptions.ts'
 import { type Columns, columns, rowsOf } from './columns.ts'
-import { type Draws, drawer, type Ranged } from './drawn.ts'
+import { type Draws, drawer, isRanged, type Ranged } from './drawn.ts'
 import { lostRows } from './lost-rows.ts'
 import type { Measure } from './measure.ts'
 import type { Spreaded } from './spread-of.ts'
@@ -34,8 +34,6 @@ export function preparedSamples(plan: Plan): { readonly variables: readonly Rang
   )
   return { variables, runs }
 }
-
-const isRanged = (variable: Variable): variable is Ranged => variable.range !== undefined
 
 /**
  * Draws every assumption that has a range, independently of each other, so many times, and counts what comes of it; all others as written.

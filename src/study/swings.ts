@@ -1,12 +1,14 @@
+import { neededFor } from '../evaluation/needed-ops.ts'
 import type { Plan } from '../evaluation/plan-types.ts'
-import { assumptionsOf, type Variable } from './assumptions.ts'
+import { assumptionsOf } from './assumptions.ts'
+import { isRanged, type Ranged } from './drawn.ts'
 import { type Measure, readIn } from './measure.ts'
 import { baseOf, varied } from './varied.ts'
 import { stateIn } from './watch.ts'
 
 /** What one assumption does to a measure between the ends of its range, all others as written. */
 export interface Swing {
-  readonly variable: Variable & { readonly range: NonNullable<Variable['range']> }
+  readonly variable: Ranged
   /** The measure with the assumption at either end; NaN where a method refuses there or the measure has no value. */
   readonly atFrom: number
   readonly atTo: number
@@ -23,7 +25,7 @@ export interface Swings {
 
 /** Takes each assumption with a range to both its ends: the sensitivity of each measure. Second methods are left out. */
 export function swingsOf(plan: Plan, measures: readonly Measure[]): readonly Swings[] {
-  const ranged = assumptionsOf(plan).variables.filter(hasRange)
+  const ranged = assumptionsOf(plan).variables.filter(isRanged)
   const base = baseOf(plan)
   const ends = endsIn(plan, measures)
   const all = ranged.map(variable => ({ variable, ends: ends(variable) }))
@@ -46,8 +48,6 @@ export function swingsOf(plan: Plan, measures: readonly Measure[]): readonly Swi
   })
 }
 
-const hasRange = (variable: Variable): variable is Swing['variable'] => variable.range !== undefined
-
 function width({ atFrom, atTo }: Swing): number {
   const wide = Math.abs(atTo - atFrom)
   return Number.isNaN(wide) ? Number.MAX_VALUE : wide
@@ -56,8 +56,12 @@ function width({ atFrom, atTo }: Swing): number {
 /** Reads the measures at both ends of a range. */
 function endsIn(plan: Plan, measures: readonly Measure[]) {
   const state = stateIn(plan)
+  const needed = neededFor(
+    measures.flatMap(({ reads }) => reads),
+    plan.ops,
+  )
   return ({ entity, range }: Swing['variable']): [number[], number[]] => {
-    const runs = varied(plan, [entity])
+    const runs = varied(plan, [entity], needed)
     const at = (si: number): number[] => {
       const slots = runs.at([si])
       return measures.map(measure => readIn(measure, slots, { state }))

@@ -1,5 +1,5 @@
 import { run } from '../evaluation/evaluate.ts'
-import type { Entity, Plan } from '../evaluation/plan-types.ts'
+import type { Entity, Op, Plan } from '../evaluation/plan-types.ts'
 import { restingOn } from './resting.ts'
 
 /** What some assumptions move in a plan; second methods are left out. */
@@ -31,13 +31,18 @@ export function baseOf(plan: Plan): Float64Array {
   return base
 }
 
-/** Prepares runs with `assumptions` changed: only what rests on them is done again. Gives the same numbers as `run`. */
-export function varied(plan: Plan, assumptions: readonly Entity[]): Varied {
+/**
+ * Prepares runs with `assumptions` changed: only what rests on them is done again. Gives the same numbers as `run`. Where `needed` is given
+ * nothing else is done: what needs another op holds anything.
+ */
+export function varied(plan: Plan, assumptions: readonly Entity[], needed?: ReadonlySet<Op>): Varied {
   const base = baseOf(plan)
-  const { ops, slots, moved } = restingOn(
+  const resting = restingOn(
     plan,
     assumptions.map(({ slot }) => slot),
   )
+  const { slots, moved } = resting
+  const ops = needed ? resting.ops.filter(op => needed.has(op)) : resting.ops
   const work = base.slice()
   const at = (values: readonly number[]): Float64Array => {
     for (const slot of slots) work[slot] = plan.start[slot] as number
