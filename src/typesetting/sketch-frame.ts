@@ -69,6 +69,9 @@ export function overlap(a: Box, b: Box): boolean {
 
 /** True where a straight line runs through a rectangle. */
 export function crosses(box: Box, [from, to]: readonly [Point, Point]): boolean {
+  // Most lines of a drawing lie to one side of a label: they are told apart by their ends.
+  if (Math.max(from[0], to[0]) < box.left || Math.min(from[0], to[0]) > box.right) return false
+  if (Math.max(from[1], to[1]) < box.top || Math.min(from[1], to[1]) > box.bottom) return false
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]]
   let [enters, leaves] = [0, 1]
   for (const [p, q] of [
