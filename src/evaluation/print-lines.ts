@@ -62,7 +62,7 @@ function formulaLine(context: PrintContext, line: PlannedFormula, base: LineBase
 }
 
 /** The result of a line that is only a number or only a name: the same characters, exact where they were exact. */
-function handedOn(context: PrintContext, { formula, gives }: PlannedFormula): Shown | undefined {
+function handedOn(context: PrintContext, { formula, operands, gives }: PlannedFormula): Shown | undefined {
   const literal = literalOf(formula.tree)
   if (literal && isNought({ text: literal.digits, unit: literal.unit }) && gives.unit.offset === undefined)
     return { digits: '0', unit: gives.unit, exact: true }
@@ -70,8 +70,9 @@ function handedOn(context: PrintContext, { formula, gives }: PlannedFormula): Sh
     return literal.unit.text === gives.unit.text
       ? { digits: typedDigits(literal.digits), unit: gives.unit, exact: true }
       : undefined
-  if (!gives.same || gives.same.unit.text !== gives.unit.text) return undefined
-  return shownOf(context, gives.same)
+  const found = formula.tree.kind === 'name' ? operands.get(formula.tree.name) : undefined
+  const same = found && 'kind' in found && found.kind === 'number' ? found : gives.same
+  return same?.unit.text === gives.unit.text ? shownOf(context, same) : undefined
 }
 
 function branchLine(context: PrintContext, line: PlannedBranch, base: LineBase): BranchLine {

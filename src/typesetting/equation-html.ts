@@ -6,13 +6,14 @@ import { spokenShown } from '../formula/spoken.ts'
 import { texShown } from '../formula/tex.ts'
 import { typedDigits } from '../quantity/number-print.ts'
 import type { Shown } from '../quantity/types.ts'
+import { one } from '../quantity/unit.ts'
 import { isTall, room } from './fit-tex.ts'
 import { textNode } from './prose.ts'
 import { resultOf } from './result-tex.ts'
 import { equalTo, setFormula, setSymbol, symbolExcess } from './set-formula.ts'
 import type { Setting } from './setting.ts'
 import { type Laid, type Layout, layOut } from './step-layout.ts'
-import { numbersOf, symbolsOf, type Typeset } from './substitution-tex.ts'
+import { numbersOf, originOf, symbolsOf, type Typeset } from './substitution-tex.ts'
 
 /** What an equation says: absent symbol, numbers and result alone. */
 export interface Equation {
@@ -69,6 +70,7 @@ function partsOf({ symbol, working, result }: Equation, symbolsOver: boolean): P
   const bare = symbol === undefined || symbolsOver || working.formula.names.length === 0
   const named = bare ? [] : [equalTo(symbolsOf(working))]
   const numbers = numbersOf(working)
+  if (isCopied(numbers, result)) return { named, put: [], answer: equalTo(resultOf(result, originOf(working))) }
   return { named, put: [symbol === undefined ? numbers : equalTo(numbers)], answer }
 }
 
@@ -76,12 +78,15 @@ function linesOf(parts: Parts, layout: Layout & { readonly column: number }, set
   const set = (part: Typeset): Element => setFormula(part, setting, layout.column)
   const line = (of: readonly Typeset[], content: readonly ElementContent[]): Element =>
     h(of.some(({ tex }) => isTall(tex)) ? 'div.ex.tall' : 'div.ex', [...content])
-  if (parts.put.length === 0) return [line([parts.answer], [h('span.put.result', [set(parts.answer)])])]
-  const put = [h('span.put', parts.put.map(set)), textNode(' '), h('span.result', [set(parts.answer)])]
+  const put =
+    parts.put.length === 0
+      ? [h('span.put.result', [set(parts.answer)])]
+      : [h('span.put', parts.put.map(set)), textNode(' '), h('span.result', [set(parts.answer)])]
+  const numbers = [...parts.put, parts.answer]
   const named = parts.named.map(part => h('span', [set(part)]))
-  if (named.length === 0) return [line(parts.put, put)]
-  if (layout.together) return [line([...parts.named, ...parts.put], [...named, textNode(' '), ...put])]
-  return [line(parts.named, named), line(parts.put, put)]
+  if (named.length === 0) return [line(numbers, put)]
+  if (layout.together) return [line([...parts.named, ...numbers], [...named, textNode(' '), ...put])]
+  return [line(parts.named, named), line(numbers, put)]
 }
 
 /** A number that is its own result is not said twice. */
@@ -90,6 +95,11 @@ function isResult({ formula: { tree } }: Substitution, result: Shown): boolean {
   if (tree.kind === 'quantity' && isNought(tree) && result.digits === '0') return true
   const unit = tree.kind === 'quantity' ? tree.unit.text : ''
   return digits === result.digits && unit === result.unit.text
+}
+
+/** A value that is handed on with the same characters is not said twice either: it links to where it was made. */
+function isCopied({ spoken }: Typeset, result: Shown): boolean {
+  return spoken === spokenShown(result) || spoken === spokenShown({ ...result, unit: one })
 }
 
 export interface Entry {

@@ -6,7 +6,7 @@ import { prose, sentenceCase, textNode } from './prose.ts'
 import { referenceHtml, usersHtml } from './reference-html.ts'
 import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
-import { shownText, valueCells } from './value-html.ts'
+import { linked, shortWords, shownText, valueCells } from './value-html.ts'
 
 /**
  * What a calculation starts from: symbol, meaning, value, and where each came from. The only row of a list stands under its label.
@@ -101,11 +101,14 @@ function givenRow(row: GivenRow, block: string, setting: Setting): Element {
     ' ',
     ...usersHtml(setting.users(keyOf(row, block))),
   ]
-  const inWords = typeof row.value === 'string'
+  const { value, to } = row
+  const cells =
+    typeof value === 'string' && value.length > shortWords
+      ? [h('td.meaning.worded', { colSpan: 3 }, h('div', [h('span', meaning), ' ', linked(value, to)]))]
+      : [h('td.meaning', meaning), ...valueCells(value, to)]
   return h('tr', { id: row.id, className: row.taken ? ['taken-default'] : [] }, [
-    h('td.symbol', inWords ? [] : [symbolHtml(row.symbol, setting)]),
-    h('td.meaning', meaning),
-    ...valueCells(row.value, row.to),
+    h('td.symbol', typeof value === 'string' ? [] : [symbolHtml(row.symbol, setting)]),
+    ...cells,
     h('td.from', row.to ? h('a', { href: `#${row.to}` }, row.from) : row.from === 'typed here' ? 'here' : row.from),
   ])
 }

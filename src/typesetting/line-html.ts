@@ -6,6 +6,7 @@ import { checkLine } from './check-line.ts'
 import { formulaLine } from './formula-line.ts'
 import { groups, rowTitle } from './given-table.ts'
 import { lookLine } from './look-line.ts'
+import { withSeams } from './seams.ts'
 import type { Setting } from './setting.ts'
 import { isShared, type SetLine, sharedLines, stepsOf } from './shared-lines.ts'
 import { solveLine } from './solve-line.ts'
@@ -31,7 +32,7 @@ export function linesHtml(lines: readonly Line[], block: string, setting: Settin
   const set: SetLine = (line, how) => lineHtml(line, block, how)
   return runs(stepsOf(lines)).flatMap(run => {
     const [first] = run
-    return first && isShared(first) ? sharedLines(first, set, setting) : rowByRow(run.flat(), set, setting)
+    return first && isShared(first) ? sharedLines(first, set, setting) : withSeams(rowByRow(run.flat(), set, setting))
   })
 }
 

@@ -5,6 +5,7 @@ import { linesHtml } from './line-html.ts'
 import { cross, tick } from './marks.ts'
 import { plainProse, prose, textNode } from './prose.ts'
 import { asAt } from './reference-html.ts'
+import { withSeams } from './seams.ts'
 import type { Setting } from './setting.ts'
 import { symbolHtml } from './symbol-html.ts'
 import { valueHtml } from './value-html.ts'
@@ -27,7 +28,10 @@ export function secondHtml(block: CalcWorking, setting: Setting): Element[] {
 /** The answers side by side and what they share; where none is compared, that. */
 function comparedHtml({ comparisons: lines, shares }: SecondWorking, setting: Setting): Element[] {
   if (lines.length === 0) return [h('p.shares', 'For these inputs no answer of the two methods is compared.')]
-  return [comparisons(lines, setting), h('p.shares', [h('b', 'Both methods share: '), ...shared(shares, setting)])]
+  return [
+    ...withSeams([comparisons(lines, setting)]),
+    h('p.shares', [h('b', 'Both methods share: '), ...shared(shares, setting)]),
+  ]
 }
 
 /** What the method is, in full where it is first used. */

@@ -4,6 +4,7 @@ import type { FormulaLine, Line, LookLine } from '../evaluation/workings.ts'
 import { symbolsHtml } from './equation-html.ts'
 import { tableNote } from './look-line.ts'
 import { runningLine } from './running-line.ts'
+import { withSeams } from './seams.ts'
 import type { Setting } from './setting.ts'
 import { sharedHead } from './step-frame.ts'
 
@@ -34,7 +35,8 @@ export function sharedLines(lines: readonly Line[], set: SetLine, setting: Setti
   if (!first) return []
   const { head, symbols } = headOf(first, lines, setting)
   const short = lines.every(({ kind, row }) => kind === 'formula' && row?.made)
-  return [h('div.shared', [head, ...lines.map(line => set(line, { ...setting, row: { symbols, short } }))])]
+  const rows = lines.map(line => set(line, { ...setting, row: { symbols, short } }))
+  return [h('div.shared', [head, ...withSeams(rows)])]
 }
 
 function headOf(line: Line, lines: readonly Line[], setting: Setting): { head: Element; symbols: boolean } {

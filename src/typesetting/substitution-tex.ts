@@ -44,6 +44,9 @@ export function numbersOf(working: Substitution): Typeset {
   return { tex: texNumbers(formula, shown, { bare }), spoken: spokenNumbers(formula, shown, { bare }) }
 }
 
+/** Where the first value of a formula was made. */
+export const originOf = ({ operands }: Substitution): string | undefined => first([...operands.values()][0])?.to
+
 function shownOf(working: Substitution, name: string): Linked | readonly Linked[] {
   const printed = working.operands.get(name) ?? []
   return isMany(printed) ? printed.map(linked) : linked(printed)

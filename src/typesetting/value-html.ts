@@ -24,10 +24,24 @@ export function valueHtml(shown: Shown | string, to?: string): Element {
   return to ? h('a.value', { href: `#${to}` }, text) : h('span.value', text)
 }
 
+/** A text, linked to where it was made. */
+export const linked = (text: string, to: string | undefined): Element =>
+  to && text ? h('a', { href: `#${to}` }, text) : h('span', text)
+
+/** Words of so many characters stand on one line of a column of values. */
+export const shortWords = 12
+
+/** A choice that reads as a number with its unit: `12 mm`. */
+const measured = /^(?<number>\d[\d.]*) (?<unit>\S+)$/
+
 /** A value as two table cells, so that a column of values lines up where number meets unit. Words fill both. */
 export function valueCells(shown: Shown | string, to?: string): Element[] {
-  const link = (text: string): Element => (to && text ? h('a', { href: `#${to}` }, text) : h('span', text))
-  if (typeof shown === 'string') return [h('td.word', { colSpan: 2 }, link(shown))]
+  const link = (text: string): Element => linked(text, to)
+  if (typeof shown === 'string') {
+    const { number, unit } = measured.exec(shown)?.groups ?? {}
+    if (number && unit) return [h('td.number', link(number)), h('td.unit', unit)]
+    return [h(shown.length > shortWords ? 'td.word.long' : 'td.word', { colSpan: 2 }, link(shown))]
+  }
   const unit = unitPart(shown)
   const close = unit !== '' && !unit.startsWith(gap)
   const number = plainNumber(shown.digits) + (close ? unit : '')

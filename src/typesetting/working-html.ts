@@ -8,6 +8,7 @@ import { cautionsHtml, limitsHtml } from './limits-html.ts'
 import { linesHtml } from './line-html.ts'
 import { pointsTable } from './points-table.ts'
 import { prose } from './prose.ts'
+import { withSeams } from './seams.ts'
 import { secondHtml } from './second-html.ts'
 import { type Setting, settingIn } from './setting.ts'
 import type { Sheet } from './sketch-frame.ts'
@@ -83,7 +84,7 @@ function start(block: CalcWorking, setting: Setting): Element[] {
   const given = givenTable(alone, block.name, setting)
   const below = lists.map(list => givenList(list, block.name, setting))
   const height = Math.min(room.height, rowHeight * Math.max(alone.length, leastRows))
-  return [h('div.start', [...figure(block, { ...room, height }), ...given]), ...below]
+  return [h('div.start', [...figure(block, { ...room, height }), ...given]), ...withSeams(below)]
 }
 
 function figure(block: CalcWorking, sheet: Sheet): Element[] {

@@ -8,8 +8,10 @@ import { type OpenBrowser, openBrowser } from '../../src/sheets/pdf/index.ts'
 import { pageTexts } from './pdf/read-with-pdfjs.ts'
 
 let look: Assets
+let made: Promise<string>
 beforeAll(async () => {
   look = await assets('.')
+  made = skerryPoint()
 })
 
 async function printed(html: string): Promise<string[][]> {
@@ -47,6 +49,30 @@ const table = (name: number, rows: number): string =>
     ]),
   )
 
+/** The package of the example as it is printed, made once. */
+const skerryPoint = async (): Promise<string> => {
+  const evaluated = await evaluateFile('examples/skerry-point/skerry-point.md')
+  const proved = provePackage(evaluated, {
+    version: '0.1.0',
+    command: 'undercroft issue skerry-point.md',
+    name: 'skerry-point',
+    draft: false,
+    paper: 'A4',
+    date: undefined,
+    assets: look,
+  })
+  return proved.compose().print
+}
+
+/** One block of a package, on sheets that are filled to so many millimetres before it. */
+function behindFilled(html: string, block: string, heights: readonly number[]): string {
+  const start = html.lastIndexOf('<section', html.indexOf(`id="b-${block}"`))
+  const section = html.slice(start, html.indexOf('</section>', start) + '</section>'.length)
+  const spacer = (height: number) => `<div style="break-before:page;height:${height}mm">filled${height}x</div>`
+  const sheets = heights.map(height => `${spacer(height)}<p>Led to.</p>${section}`)
+  return `${html.slice(0, html.indexOf('<main'))}<main><section class="part text">${sheets.join('')}</section></main></body></html>`
+}
+
 describe('page-breaks', () => {
   it('a table that goes on overleaf repeats its head and takes two rows with it at least', async () => {
     const styles = [look.fonts, look.sheet, look.print, '@page { size: 100mm 60mm; margin: 5mm }']
@@ -60,17 +86,7 @@ describe('page-breaks', () => {
   })
 
   it('skerry-point: no heading stands alone at the foot of a sheet, no sheet is nearly empty, and the sheets are few', async () => {
-    const evaluated = await evaluateFile('examples/skerry-point/skerry-point.md')
-    const proved = provePackage(evaluated, {
-      version: '0.1.0',
-      command: 'undercroft issue skerry-point.md',
-      name: 'skerry-point',
-      draft: false,
-      paper: 'A4',
-      date: undefined,
-      assets: look,
-    })
-    const html = proved.compose().print
+    const html = await made
     const headings = [...html.matchAll(/<h[2-6][^>]*>(.*?)<\/h[2-6]>/gs)].map(found =>
       (found[1] ?? '').replace(/<[^>]*>/g, '').trim(),
     )
@@ -86,4 +102,23 @@ describe('page-breaks', () => {
     expect(pages.slice(1, -1).filter(lines => lines.join('').length < 900)).toEqual([])
     expect(pages.length).toBeLessThanOrEqual(150)
   }, 240_000)
+
+  it('a calculation begins where its head and its sketch fit, wherever the steps behind its list fall', async () => {
+    const heights = Array.from({ length: 18 }, (_, index) => 120 + 4 * index)
+    const pages = (await printed(behindFilled(await made, 'entrance', heights))).map(lines => lines.join(' '))
+    const filled = pages.filter(page => /filled\d+x/.test(page))
+    expect(filled).toHaveLength(heights.length)
+    expect(filled.filter(page => !page.includes('Radiation round the bends')).map(page => page.slice(0, 60))).toEqual(
+      [],
+    )
+  }, 120_000)
+
+  it('a table of given values that goes on overleaf has its head there, however little of it stands before', async () => {
+    const heights = Array.from({ length: 24 }, (_, index) => 190 + 2 * index)
+    const pages = (await printed(behindFilled(await made, 'settling', heights))).map(lines => lines.join(' '))
+    const split = pages.filter((page, index) => /filled\d+x.*Immediate settlement/.test(pages[index - 1] ?? '') && page)
+    expect(split.length).toBeGreaterThan(12)
+    const headless = (page: string) => page.includes('Unit weight of water') && !page.includes('Given')
+    expect(split.filter(headless).map(page => page.slice(0, 90))).toEqual([])
+  }, 120_000)
 })

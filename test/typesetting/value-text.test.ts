@@ -23,6 +23,14 @@ describe('values as text', () => {
     expect(cells('26.08', 'kPa')).toEqual(['<td class="number"><span>26.08</span></td>', '<td class="unit">kPa</td>'])
   })
 
+  it('value text: words fill both cells, long ones marked; a choice that reads as a quantity lines up with numbers', () => {
+    const words = (text: string) => valueCells(text).map(cell => toHtml(cell))
+    expect(words('held down')).toEqual(['<td class="word" colspan="2"><span>held down</span></td>'])
+    expect(words('one long edge continuous')[0]).toContain('<td class="word long" colspan="2">')
+    expect(words('12 mm')).toEqual(['<td class="number"><span>12</span></td>', '<td class="unit">mm</td>'])
+    for (const text of ['No. 4', '2 edges held', 'IS 456', '10']) expect(words(text), text).toHaveLength(1)
+  })
+
   it('small figures: a power keeps its sign, an index stays below', () => {
     expect(pieces('1.2×10⁻⁶ m')).toEqual([
       { text: '1.2×10', level: 'line' },

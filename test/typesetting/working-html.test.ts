@@ -9,6 +9,7 @@ import { lookLine } from '../../src/typesetting/look-line.ts'
 import { ratioBar } from '../../src/typesetting/marks.ts'
 import { settingOf } from '../../src/typesetting/setting.ts'
 import { workingHtml } from '../../src/typesetting/working-html.ts'
+import { fence, runText } from '../evaluation/run-text.ts'
 import { smallPackage } from '../sheets/small-package.ts'
 
 const { workings } = smallPackage()
@@ -54,7 +55,29 @@ describe('working-html: a calculation', () => {
   })
 })
 
+describe('working-html: words', () => {
+  it('long words of a choice take the room of the whole row', () => {
+    const { workings: own, block } = runText(
+      fence(
+        'calc two-way-slab slab',
+        'short_span: 3 m\nlong_span: 4 m\nload: 20 kPa\nedges: one long edge continuous\ncorners: held down',
+      ),
+    )
+    const slab = block('slab')
+    if (!slab) throw new Error('no slab')
+    const page = workingHtml(slab, 3, settingOf(own, { medium: 'print' }))
+    const [wide] = all(page, element => classed(element, 'worded'))
+    expect(wide && words(wide)).toContain('one long edge continuous')
+    expect(wide?.properties.colSpan).toBe(3)
+    expect(html(page)).toContain('<td class="word" colspan="2"><span>held down</span></td>')
+  })
+})
+
 describe('working-html: lists', () => {
+  it('has a seam behind what runs over both columns, where a sheet may end', () => {
+    const page = workingHtml(workings.blocks.find(block => block.name === 'cover') ?? roof, 3, setting)
+    expect(html(page)).toMatch(/<\/table><div class="seam"><\/div>/)
+  })
   it('a list is a table, a row a line, each value linked to its origin and its row to its users', () => {
     const cover = workings.blocks.find(block => block.name === 'cover')
     if (cover?.kind !== 'calc') throw new Error('no cover')
@@ -77,6 +100,18 @@ describe('working-html: lines', () => {
     expect(made).toContain('href="#v-roof-load"')
     expect(made).toContain('aria-label="used in"')
     expect(made).toMatch(/IS 456 \[\d+\]/)
+  })
+  it('formula: a value handed on as it is stands once, linked to where it was made; in another unit both stand', () => {
+    const body =
+      fence('assume site', 'a: { value: 2.5 m, basis: b }') + fence('work w', 'x = site.a\ny = x\nz = y to mm')
+    const { workings: own, line: lineOf } = runText(body)
+    const set = (name: string) =>
+      formulaLine(lineOf('w', name) as FormulaLine, 'w', settingOf(own, { medium: 'print' }))
+    const seen = (name: string) => html(set(name)).replaceAll(/<[^>]*>/g, '')
+    expect(seen('y').match(/2\.5/g)).toHaveLength(1)
+    expect(html(set('y'))).toContain('href="#v-w-x"')
+    expect(all(set('y'), element => classed(element, 'put') && classed(element, 'result'))).toHaveLength(1)
+    expect(seen('z')).toMatch(/2\.5.*2\D?500/)
   })
   it('look: shows keys, corners, the interpolation and how sure the table is', () => {
     const made = words(lookLine(line('alpha_x_mid') as LookLine, 'roof', setting))
