@@ -86,20 +86,25 @@ function stresses(view: SketchView, { width, z, at, uphill }: Section): readonly
   ]
   const [[foot, head], [low, high]] = [pair(-0.88 * z), pair(-1.12 * z)]
   return [
-    { kind: 'arrow', from: at(middle, -0.15 * z), to: at(middle, -0.6 * z), label: view.label('p_z') },
+    { kind: 'arrow', from: at(middle, -0.15 * z), to: at(middle, -0.6 * z) },
+    { kind: 'label', at: at(middle - 0.02 * width, -0.3 * z), anchor: 'end', label: view.label('p_z') },
     { kind: 'arrow', from: head, to: foot },
-    { kind: 'label', at: uphill(foot, -0.02 * width), anchor: 'end', label: view.label('tau_z') },
+    stroke('thin', [head, at(0.67 * width, -0.52 * z)]),
+    { kind: 'label', at: at(0.67 * width, -0.45 * z), anchor: 'start', label: view.label('tau_z') },
     { kind: 'arrow', from: low, to: high },
     { kind: 'label', at: uphill(high, 0.02 * width), anchor: 'start', label: view.label('tau_f') },
-    ...(view.number('u_z') > 0 ? [lift(view, at(0.9 * width, -z), z)] : []),
+    ...(view.number('u_z') > 0 ? lift(view, at(0.9 * width, -z), z) : []),
   ]
 }
 
 /** Across the plane, from below. */
-function lift(view: SketchView, to: Point, z: number): Shape {
+function lift(view: SketchView, to: Point, z: number): readonly Shape[] {
   const slope = view.number('slope')
   const from: Point = [to[0] + 0.4 * z * Math.sin(slope), to[1] - 0.4 * z * Math.cos(slope)]
-  return { kind: 'arrow', from, to, label: view.label('u_z') }
+  return [
+    { kind: 'arrow', from, to },
+    { kind: 'label', at: [from[0] + 0.06 * z, from[1]], anchor: 'start', label: view.label('u_z') },
+  ]
 }
 
 /** The slope against the level, at the low end of the plane. */
