@@ -1,19 +1,5 @@
 import type { Method } from '../method.ts'
-
-interface Air {
-  readonly perHour: number
-  readonly makes: number
-  readonly out: number
-}
-
-/** A share of gas after a time, by the midpoint rule in even steps. */
-function stepped(start: number, { perHour, makes, out }: Air, about: { time: number; steps: number }): number {
-  const dt = about.time / about.steps
-  const rate = (c: number): number => makes - perHour * (c - out)
-  let share = start
-  for (let step = 0; step < about.steps; step += 1) share += dt * rate(share + (dt / 2) * rate(share))
-  return share
-}
+import { stepped } from './gas-stepping.ts'
 
 const layers = 150
 

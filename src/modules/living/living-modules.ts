@@ -1,6 +1,7 @@
 import type { Module } from '../module.ts'
 import { airLockDoor } from './air-lock-door.ts'
 import { airSupply } from './air-supply.ts'
+import { carbonMonoxide } from './carbon-monoxide.ts'
 import { closedUpTime } from './closed-up-time.ts'
 import { ductLoss } from './duct-loss.ts'
 import { foodStore } from './food-store.ts'
@@ -17,6 +18,7 @@ import { waterStore } from './water-store.ts'
 export const livingModules: readonly Module[] = [
   airSupply,
   closedUpTime,
+  carbonMonoxide,
   ductLoss,
   ventSeparation,
   heatBalance,

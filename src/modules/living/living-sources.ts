@@ -46,6 +46,11 @@ export const livingSources = {
     entry:
       'Haaland, S. E. (1983). Simple and explicit formulas for the friction factor in turbulent pipe flow. Journal of Fluids Engineering 105, 89-90.',
   },
+  'en-50291': {
+    short: 'EN 50291-1',
+    entry:
+      'EN 50291-1. Gas detectors: electrical apparatus for the detection of carbon monoxide in domestic premises. The alarm sounds at 50 ppm within 90 min, at 100 ppm within 40 min, at 300 ppm within 3 min. From memory.',
+  },
   'fema-453': {
     short: 'FEMA 453',
     entry:
@@ -107,10 +112,19 @@ export const livingSources = {
     short: 'mass balance',
     entry: 'Conservation of a gas in a well-mixed room; no source is needed beyond the line itself.',
   },
+  'niosh-co': {
+    short: 'NIOSH',
+    entry:
+      'NIOSH Pocket Guide to Chemical Hazards: carbon monoxide. 35 ppm over a shift of up to 10 hours, ceiling 200 ppm, immediately dangerous at 1200 ppm. National Institute for Occupational Safety and Health, Cincinnati. From memory.',
+  },
   'niosh-co2': {
     short: 'NIOSH',
     entry:
       'NIOSH Pocket Guide to Chemical Hazards: carbon dioxide. National Institute for Occupational Safety and Health, Cincinnati.',
+  },
+  'osha-co': {
+    short: 'OSHA',
+    entry: '29 CFR 1910.1000, Table Z-1: carbon monoxide, 50 ppm over 8 hours. US Department of Labor. From memory.',
   },
   'osha-co2': {
     short: 'OSHA',
@@ -158,6 +172,11 @@ export const livingSources = {
     short: 'water guidance',
     entry:
       'Published rates of water. US household: one gallon for each person and day, vessels filled at home renewed every six months (local authorities after FEMA and the Red Cross). Sphere: The Sphere Project (2011), Humanitarian Charter and Minimum Standards in Humanitarian Response, water supply standard 1.',
+  },
+  'who-air': {
+    short: 'WHO air quality',
+    entry:
+      'World Health Organization (2010). Guidelines for indoor air quality: selected pollutants (carbon monoxide: 100 mg/m³ for 15 minutes, 35 mg/m³ for an hour, 10 mg/m³ for 8 hours); (2021) Global air quality guidelines (4 mg/m³ for 24 hours). From memory.',
   },
   'who-sanitation': {
     short: 'WHO 1992',

@@ -3,6 +3,7 @@ export const flowRate = { SI: 'm^3/s', US: 'cfm' }
 export const smallFlow = { SI: 'L/s', US: 'gpm' }
 export const hourlyFlow = { SI: 'm^3/hr', US: 'ft^3/hr' }
 export const duration = { SI: 'hr', US: 'hr' }
+export const minutes = { SI: 'min', US: 'min' }
 export const days = { SI: 'day', US: 'day' }
 export const lengths = { SI: 'm', US: 'ft' }
 export const bores = { SI: 'm', US: 'in' }
