@@ -47,7 +47,7 @@ const checkedStep = (block: string, step: NamedStep, found: Matched): CheckedSte
   name: step.name,
   line: step.line,
   now: stepResult(step.line),
-  print: step.prints.now,
+  print: step.print,
   standing: found.standing.get(step) ?? [],
   fallen: found.fallen.get(step) ?? [],
   comments: found.comments.get(step) ?? [],

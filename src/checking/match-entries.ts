@@ -40,7 +40,7 @@ export function matchEntries(
     const moved = index.inRows(tick).find(step => isAsTicked(tick, step) && isFree(step))
     const place = moved ?? placeOf(tick, index)
     if (moved) add(standing, moved, tick)
-    else if (place) add(fallen, place, { tick, changed: changedSince(tick.of, place.prints) })
+    else if (place) add(fallen, place, { tick, changed: changedSince(tick.of, place.print) })
     else gone.push(tick)
   }
   for (const comment of comments) {
@@ -51,7 +51,7 @@ export function matchEntries(
   return { standing, fallen, comments: commented, gone }
 }
 
-const isAsTicked = ({ of }: Tick, { prints }: NamedStep): boolean => changedSince(of, prints).length === 0
+const isAsTicked = ({ of }: Tick, { print }: NamedStep): boolean => changedSince(of, print).length === 0
 
 /** The step an entry names; where its row has words, a row with the same. */
 const placeOf = (entry: Tick | Comment, { named, inRows }: StepIndex): NamedStep | undefined =>

@@ -38,9 +38,6 @@ export const headLines = (notebook: string): readonly string[] => [
   'A tick stands while words, formula, source, inputs and result of its step are printed as they were.',
 ]
 
-/** What earlier versions wrote in place of the second. */
-const earlier = 'A tick stands while formula, source, inputs and result of its step are printed as they were.'
-
 /** Whether a remark is one of them, of this notebook or of one that had another name. */
 export const isHeadLine = (line: string): boolean =>
-  line === headLines('')[1] || line === earlier || /^Checking record of .*, kept by `undercroft tick`\.$/.test(line)
+  line === headLines('')[1] || /^Checking record of .*, kept by `undercroft tick`\.$/.test(line)

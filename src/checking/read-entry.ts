@@ -65,16 +65,15 @@ export function readTick(reading: Reading, map: YAMLMap): Tick | undefined {
   return fault(
     reading,
     map,
-    '`of` is the fingerprint that `undercroft tick` writes: five times eight hexadecimal digits, four where an earlier version wrote it',
+    '`of` is the fingerprint that `undercroft tick` writes: five times eight hexadecimal digits',
   )
 }
 
-/** The fingerprint in its parts; an earlier version wrote none of the words. */
+/** The fingerprint in its parts. */
 function printOf(text: string): StepPrint | undefined {
   const parts = text.split(' ')
-  const names = parts.length === vouched.length ? vouched : vouched.slice(1)
-  if (parts.length !== names.length || parts.some(part => !/^[0-9a-f]{8}$/.test(part))) return undefined
-  return Object.fromEntries(names.map((name, index) => [name, parts[index] ?? ''])) as unknown as StepPrint
+  if (parts.length !== vouched.length || parts.some(part => !/^[0-9a-f]{8}$/.test(part))) return undefined
+  return Object.fromEntries(vouched.map((name, index) => [name, parts[index] ?? ''])) as StepPrint
 }
 
 /** A comment; nothing, and a report, where it is none. */

@@ -1,7 +1,8 @@
 import { keyedLines } from '../evaluation/line-key.ts'
 import type { BlockWorking, Line } from '../evaluation/workings.ts'
 import { symbolsText } from './line-parts.ts'
-import { type StepPrints, stepPrints } from './step-print.ts'
+import { stepPrint } from './step-print.ts'
+import type { StepPrint } from './vouched.ts'
 
 /** How the record knows a step within its block: by a name, and in a list by the words of its row where it has some. */
 export interface StepName {
@@ -15,7 +16,7 @@ export interface NamedStep {
   readonly key: string
   readonly name: StepName
   readonly line: Line
-  readonly prints: StepPrints
+  readonly print: StepPrint
 }
 
 /** The steps of a block in order. Of two that would share a name the second takes ` (2)`. */
@@ -26,7 +27,7 @@ export function namedSteps(block: Exclude<BlockWorking, { kind: 'assume' }>): re
     let free = name
     for (let count = 2; taken.has(textOf(free)); count += 1) free = again(name, count)
     taken.add(textOf(free))
-    return { key, name: free, line, prints: stepPrints(line) }
+    return { key, name: free, line, print: stepPrint(line) }
   })
 }
 
@@ -46,7 +47,7 @@ const rowless = (step: string): string => uncounted(step).replace(/_\d+$/, '')
 
 /** The steps of a block, to find those that an entry of the record may be about. */
 export interface StepIndex {
-  /** The very steps that an entry names, one of an earlier version by its key. */
+  /** The very steps that an entry names; one whose row had no words when it was written, by its key. */
   readonly named: (entry: StepName) => readonly NamedStep[]
   /** The steps that an entry names, in any row: those with the same words where it has words. */
   readonly inRows: (entry: StepName) => readonly NamedStep[]

@@ -5,5 +5,5 @@ export type Vouched = (typeof vouched)[number]
 /** The characters of a step as printed, parted into what a checker vouches for. */
 export type StepText = Readonly<Record<Vouched, string>>
 
-/** Eight hexadecimal digits of SHA-256 for each part; a tick of an earlier version of the program has none for the words. */
-export type StepPrint = Readonly<Record<Exclude<Vouched, 'words'>, string>> & { readonly words?: string }
+/** Eight hexadecimal digits of SHA-256 for each part. */
+export type StepPrint = Readonly<Record<Vouched, string>>

@@ -56,7 +56,7 @@ const tickData = ({ step, row, from, by, on, as, of }: Tick) => ({
   by,
   on,
   as,
-  of: vouched.flatMap(part => of[part] ?? []).join(' '),
+  of: vouched.map(part => of[part]).join(' '),
 })
 
 const commentData = ({ step, row, by, on, says, settled }: Comment) => ({

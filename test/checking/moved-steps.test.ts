@@ -170,36 +170,3 @@ describe('ticks of a block that was renamed', () => {
     ])
   })
 })
-
-describe('ticks of an earlier version, with four groups and numbered rows', () => {
-  // Written by version 0.1.0 before words and symbols counted.
-  const text = `# A tick stands while formula, source, inputs and result of its step are printed as they were.
-
-load:
-  - { step: g_layer_1, by: J O, on: 2026-01-02, as: 10.00 kN/m², of: 3203afd1 e3b0c442 18f6b482 28018f90 }
-  - { step: g_layer_2, by: J O, on: 2026-01-02, as: 6.250 kN/m², of: 3203afd1 e3b0c442 c329ea3a 5113d494 }
-  - { step: q_k, by: J O, on: 2026-01-02, as: 5.000 kN/m², of: 4cd51895 e3b0c442 25a69f1f 6c4daee1 }
-`
-  const turf = '  - { layer: turf, thickness: 50 mm, unit_weight: 18 kN/m^3 }\n'
-  const body = (first = '') =>
-    `${fence('assume site', 't: 500 mm')}${fence(
-      'calc roof-load load',
-      `layers:\n${first}  - { layer: earth fill, thickness: site.t, unit_weight: 20 kN/m^3 }
-  - { layer: concrete slab, thickness: 250 mm, unit_weight: 25 kN/m^3 }
-live_load: 5 kN/m^2\ncombination: IS 456`,
-    )}`
-
-  it('stand, move with their rows, and come back from the file as they were', () => {
-    const { record, faults } = readRecord(text)
-    expect(faults).toEqual([])
-    const of = (with_: string) =>
-      checkingState(runText(with_).workings, record).steps.flatMap(({ key, standing }) =>
-        standing.length > 0 ? [key] : [],
-      )
-    expect(of(body())).toEqual(['g_layer_1', 'g_layer_2', 'q_k'])
-    expect(of(body(turf))).toEqual(['g_layer_2', 'g_layer_3', 'q_k'])
-    const again = writeRecord(record, { notebook: 'a.md', blocks: ['load'] })
-    expect(again).toContain(text.slice(text.indexOf('load:')))
-    expect(again.match(/^#.*/gm)).toHaveLength(2)
-  })
-})

@@ -4,9 +4,8 @@ import { readRecord } from '../../src/checking/read-record.ts'
 import type { BlockRecord, CheckingRecord } from '../../src/checking/record.ts'
 import { writeRecord } from '../../src/checking/write-record.ts'
 
-const earlier = { formula: '00000000', source: '11111111', inputs: '2222222e', result: '33333333' }
-const now = { words: '44444444', ...earlier }
-const of = fc.constantFrom(now, earlier)
+const now = { words: '44444444', formula: '00000000', source: '11111111', inputs: '2222222e', result: '33333333' }
+const of = fc.constantFrom(now, { ...now, result: '5555555f' })
 const words = fc.string({ unit: 'grapheme', minLength: 1, maxLength: 30 }).filter(text => text.trim() === text)
 const remarks = fc.array(fc.constantFrom('of the wall', 'twice: – “so”', '# again', '- { step: x }'), {
   minLength: 1,
@@ -65,6 +64,11 @@ describe('the checking record as a file', () => {
     ['- 3', 1, /not a list of blocks/],
     ['roof:\n  - { step: a, by: b, on: 2026-01-05, as: c }', 2, /`of` is missing/],
     ['roof:\n  - { step: a, by: b, on: 2026-01-05, as: c, of: 12 }', 2, /fingerprint/],
+    [
+      'roof:\n  - { step: a, by: b, on: 2026-01-05, as: c, of: 00000000 11111111 22222222 33333333 }',
+      2,
+      /five times eight/,
+    ],
     [
       'roof:\n  - { step: a, by: b, on: 2026-13-05, as: c, of: 00000000 11111111 22222222 33333333 }',
       2,
