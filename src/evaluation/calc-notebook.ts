@@ -22,6 +22,7 @@ export function calcNotebook(module: Module, inputs: Readonly<Record<string, Cas
     module: written(module.id),
     inputs: keyedOf(inputs),
     place,
+    end: place.end,
   }
   return {
     path: module.id,

@@ -24,21 +24,24 @@ export function pushOp(
 }
 
 /** Adds a formula's value to what is to be done; NaN where it comes to no number. */
-export function pushValue(draft: Draft, under: Under, { slot, formula, operands, compiled }: Worked): void {
-  const run = (slots: Float64Array): void => {
-    slots[slot] = settled(compiled(slots))
-  }
-  const does = { kind: 'value', slot, formula, operands, truth: false } as const
-  pushOp(draft, under, { reads: slotsOf(operands), writes: [slot], does, run })
-}
+export const pushValue = (draft: Draft, under: Under, worked: Worked): void => pushWorked(draft, under, worked, false)
 
 /** Adds a condition's truth to what is to be done: 1, 0, or NaN where an operand has no value. */
-export function pushTruth(draft: Draft, under: Under, { slot, formula, operands, compiled }: Worked): void {
-  const run = (slots: Float64Array): void => {
-    slots[slot] = compiled(slots)
-  }
-  const does = { kind: 'value', slot, formula, operands, truth: true } as const
-  pushOp(draft, under, { reads: slotsOf(operands), writes: [slot], does, run })
+export const pushTruth = (draft: Draft, under: Under, worked: Worked): void => pushWorked(draft, under, worked, true)
+
+/** A truth is not settled. */
+function pushWorked(draft: Draft, under: Under, worked: Worked, truth: boolean): void {
+  const { slot, formula, operands, compiled } = worked
+  const run = truth
+    ? (slots: Float64Array): void => {
+        slots[slot] = compiled(slots)
+      }
+    : (slots: Float64Array): void => {
+        slots[slot] = settled(compiled(slots))
+      }
+  const does = { kind: 'value', slot, formula, operands, truth } as const
+  const reads = entitiesOf(operands).map(entity => entity.slot)
+  pushOp(draft, under, { reads, writes: [slot], does, run })
 }
 
 /** Adds a bound that stops its method: 0 goes into `alive` where the number in the slot does not keep it. */
@@ -70,5 +73,3 @@ interface Worked {
   readonly operands: Operands
   readonly compiled: Compiled
 }
-
-const slotsOf = (operands: Operands): readonly number[] => entitiesOf(operands).map(({ slot }) => slot)

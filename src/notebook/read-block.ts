@@ -12,14 +12,14 @@ export function readBlock(fence: Fence, reading: Reading): Block | undefined {
   if (kind === undefined) return undefined
   const head = readBlockHead(kind, fence, reading)
   if (!fence.closed) reportUnclosed(fence, reading)
-  const { place } = fence.head
   const body = fence.closed ? readBody(kind, fence, reading) : emptyBody
   if (head === undefined) return undefined
   const unread = body.whole ? {} : ({ unread: true } as const)
   const { name, module } = head
-  if (kind === 'assume') return { kind, name, place, assumptions: body.assumptions, ...unread }
-  if (kind === 'work') return { kind, name, place, statements: body.statements, ...unread }
-  return module === undefined ? undefined : { kind, name, place, module, inputs: body.inputs, ...unread }
+  const base = { name, place: fence.head.place, end: fence.end, ...unread }
+  if (kind === 'assume') return { kind, ...base, assumptions: body.assumptions }
+  if (kind === 'work') return { kind, ...base, statements: body.statements }
+  return module === undefined ? undefined : { kind, ...base, module, inputs: body.inputs }
 }
 
 const emptyBody = { assumptions: [], inputs: [], statements: [], whole: false } as const

@@ -12,6 +12,8 @@ export interface Fence {
   readonly closed: boolean
   /** The opening fence with its words. */
   readonly head: Written
+  /** Offset behind the whole of it. */
+  readonly end: number
   /** The whole of it as typed, without what quotes and lists put before its lines. */
   readonly asTyped: string
 }
@@ -33,6 +35,7 @@ export function readFence(node: Code, lines: Lines): Fence | undefined {
     inner: innerText(lines, node.value, first + 1),
     closed,
     head,
+    end,
     asTyped,
   }
 }

@@ -86,6 +86,8 @@ interface BlockBase {
   readonly name: Written
   /** The whole fence, first line. */
   readonly place: Place
+  /** Offset behind the whole fence. */
+  readonly end: number
   /** True where a part of the block could not be read and was reported: what it seems to lack may stand in that part. */
   readonly unread?: true
 }

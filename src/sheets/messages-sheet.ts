@@ -32,15 +32,8 @@ type Messages = Pick<EarlyModel, 'workings' | 'notebook'>
 function blockAt({ workings, notebook }: Messages, { place }: Diagnostic): BlockWorking | undefined {
   return workings.blocks.find(block => {
     const read = notebook.blocks[block.index]
-    return block.place.offset <= place.offset && read !== undefined && place.offset < lastEnd(read)
+    return block.place.offset <= place.offset && read !== undefined && place.offset < read.end
   })
-}
-
-/** Where the last place of something read ends. */
-function lastEnd(read: unknown): number {
-  if (typeof read !== 'object' || read === null) return 0
-  const own = 'end' in read && typeof read.end === 'number' ? read.end : 0
-  return Math.max(own, ...Object.values(read).map(lastEnd))
 }
 
 function messageRow(

@@ -52,12 +52,12 @@ export function assume(name: string, values: Readonly<Record<string, Assumed>>):
       ...(one.evidence ? { evidence: written(one.evidence) } : {}),
     }),
   )
-  return { kind: 'assume', name: written(name), assumptions, place: place() }
+  return { kind: 'assume', name: written(name), assumptions, place: place(), end: at + 10 }
 }
 
 export function calc(module: string, name: string, inputs: Readonly<Record<string, CaseInput>>): Block {
   const keyed = Object.entries(inputs).map(([key, value]) => ({ key: written(key), value: entry(value) }))
-  return { kind: 'calc', module: written(module), name: written(name), inputs: keyed, place: place() }
+  return { kind: 'calc', module: written(module), name: written(name), inputs: keyed, place: place(), end: at + 10 }
 }
 
 function entry(value: CaseInput): Entry {
@@ -83,7 +83,7 @@ export function work(
         ? { kind: 'step', name: written(step), formula: written(formula), remark: written(remark) }
         : { kind: 'check', formula: written(formula), remark: written(remark) },
   )
-  return { kind: 'work', name: written(name), statements, place: place() }
+  return { kind: 'work', name: written(name), statements, place: place(), end: at + 10 }
 }
 
 export const titleBlock: TitleBlock = {
