@@ -1,5 +1,6 @@
 import type { Method, Solved } from '../modules/method.ts'
 import type { SolveStep } from '../modules/module.ts'
+import { NumericRefusal } from '../modules/numerics/numeric-refusal.ts'
 import { pushOp } from './draft-ops.ts'
 import { addLine, declare, isTrue, judge, lineBase, moduleFault, type Stage, soundStep } from './module-scope.ts'
 import { ownDimension } from './own-text.ts'
@@ -99,10 +100,20 @@ function keepAnswers(
       typeof value === 'number' ? Number.isFinite(value) : value.every(Number.isFinite),
     )
     const answer: Solved = finite
-      ? method.run(Object.fromEntries(values), words)
+      ? answerOf(method, Object.fromEntries(values), words)
       : { ok: false, says: 'a value it takes is not known' }
     if (answers.size >= kept) answers.delete(answers.keys().next().value ?? '')
     answers.set(key, answer)
     return answer
+  }
+}
+
+/** What the method answers; numbers that something within it will not take are a refusal of its own. */
+function answerOf(method: Method, ...taken: Parameters<Method['run']>): Solved {
+  try {
+    return method.run(...taken)
+  } catch (thrown) {
+    if (thrown instanceof NumericRefusal) return { ok: false, says: thrown.message }
+    throw thrown
   }
 }

@@ -56,8 +56,10 @@ export const sectionMethod = (
 function solved(section: Section): Solved {
   const { d, b, concrete } = section
   const pull = (x: number) => compression(section, x).force - tension(section, x)
-  if (!(pull(d) > 0)) return { ok: false, says: 'the forces do not balance within the effective depth' }
-  const { root: x } = findRoot(pull, { from: 1e-9 * d, to: d })
+  const shallow = 1e-9 * d
+  if (!(pull(shallow) < 0 && pull(d) > 0))
+    return { ok: false, says: 'the forces do not balance within the effective depth' }
+  const { root: x } = findRoot(pull, { from: shallow, to: d })
   const { force, moment } = compression(section, x)
   const off = Math.abs(pull(x)) / (concrete * b * d)
   return {

@@ -2,7 +2,7 @@ import { solveBand, symmetricBand } from './banded-cholesky.ts'
 import type { BeamMoment, BeamSupport } from './beam.ts'
 import { type BeamSpan, checkedSpan } from './beam-solution.ts'
 import { intensityWithin, type LoadStretch, loadStretches } from './line-load.ts'
-import { entry, whole } from './numeric-refusal.ts'
+import { entry, finite, whole } from './numeric-refusal.ts'
 
 /** Answers of a span by differences, and how far they moved when the cells were halved. */
 export type BeamDifferences = {
@@ -132,7 +132,7 @@ function jointLoads(stretches: readonly LoadStretch[], { cells, h }: { cells: nu
 
 // The top of the parabola through the greatest joint and its neighbours.
 function greatest(moments: readonly number[], h: number): BeamMoment {
-  const i = moments.indexOf(Math.max(...moments))
+  const i = moments.indexOf(finite(Math.max(...moments), 'moments'))
   const middle = entry(moments, i)
   if (i === 0 || i === moments.length - 1) return { moment: middle, at: i * h }
   const [before, after] = [entry(moments, i - 1), entry(moments, i + 1)]

@@ -164,8 +164,13 @@ describe('flexure by IS 456', () => {
     expect(run(changes).errors.map(fault => fault.rule)).toContain(rule)
   })
 
-  it('flexure-is-456: the section method refuses a section without depth', () => {
-    expect(flexureIs456Section.run({ b: 1, d: 0, area: 0.001, f_ck: 20e6, f_y: 415e6 }, {}).ok).toBe(false)
+  it.each([
+    ['depth', { d: 0 }],
+    ['steel', { area: 0 }],
+    ['steel to speak of', { area: 1e-200 }],
+  ])('flexure-is-456: the section method refuses a section without %s', (_, changes) => {
+    const numbers = { b: 1, d: 0.15, area: 0.001, f_ck: 20e6, f_y: 415e6, ...changes }
+    expect(flexureIs456Section.run(numbers, {})).toMatchObject({ ok: false, says: expect.stringContaining('balance') })
   })
 
   // The integrals of the stress block (closed form): 17/21 of the plateau, centroid 99/238 of x from the edge.
