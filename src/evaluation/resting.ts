@@ -1,4 +1,20 @@
-import type { Op, Plan } from '../evaluation/plan-types.ts'
+import { keptWithPlan } from './kept-with-plan.ts'
+import type { Op, Plan } from './plan-types.ts'
+
+/** The ops of a plan, and by slot the places of those that read or write it. */
+interface Touching {
+  readonly ops: readonly Op[]
+  readonly touching: readonly (readonly number[])[]
+}
+
+/** Gathered once a plan: studies ask it for every assumption. */
+const touchingOf = keptWithPlan((plan, second): Touching => {
+  const ops = second ? plan.ops : plan.ops.filter(op => !op.second)
+  const touching = Array.from({ length: plan.slots }, (): number[] => [])
+  for (const [at, { reads, writes }] of ops.entries())
+    for (const slot of [...reads, ...writes]) touching[slot]?.push(at)
+  return { ops, touching }
+})
 
 /** What must be done again where some slots change. */
 export interface Resting {
@@ -9,11 +25,9 @@ export interface Resting {
   readonly moved: (slot: number) => boolean
 }
 
-/**
- * The ops, second methods left out, that rest on the slots `from`. An op that shares a slot with one that is done again is done again too.
- */
-export function restingOn(plan: Plan, from: readonly number[]): Resting {
-  const { ops, touching } = touchingOf(plan)
+/** The ops that rest on the slots `from`. An op that shares a slot with one that is done again is done again too. */
+export function restingOn(plan: Plan, from: readonly number[], { second }: { readonly second: boolean }): Resting {
+  const { ops, touching } = touchingOf(plan, second)
   const moved = new Uint8Array(plan.slots)
   const chosen = new Uint8Array(ops.length)
   const slots: number[] = []
@@ -31,25 +45,4 @@ export function restingOn(plan: Plan, from: readonly number[]): Resting {
       ops[at]?.writes.forEach(move)
     }
   return { ops: ops.filter((_, at) => chosen[at] === 1), slots, moved: slot => moved[slot] === 1 }
-}
-
-/** The first methods' ops, and by slot the places of those that read or write it. */
-interface Touching {
-  readonly ops: readonly Op[]
-  readonly touching: readonly (readonly number[])[]
-}
-
-const known = new WeakMap<Plan, Touching>()
-
-/** Gathered once a plan: studies ask it for every assumption. */
-function touchingOf(plan: Plan): Touching {
-  const found = known.get(plan)
-  if (found) return found
-  const ops = plan.ops.filter(op => !op.second)
-  const touching = Array.from({ length: plan.slots }, (): number[] => [])
-  for (const [at, { reads, writes }] of ops.entries())
-    for (const slot of [...reads, ...writes]) touching[slot]?.push(at)
-  const made = { ops, touching }
-  known.set(plan, made)
-  return made
 }

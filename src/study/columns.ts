@@ -1,7 +1,7 @@
 import type { Entity, Plan } from '../evaluation/plan-types.ts'
+import { restingOn } from '../evaluation/resting.ts'
 import type { Column } from '../formula/column-kernels.ts'
 import { worksOf } from './op-columns.ts'
-import { restingOn } from './resting.ts'
 import { slotSheet } from './sheet.ts'
 import { baseOf, type Moving } from './varied.ts'
 
@@ -26,6 +26,7 @@ export function columns(plan: Plan, assumptions: readonly Entity[], length = usu
   const { ops, moved } = restingOn(
     plan,
     assumptions.map(({ slot }) => slot),
+    { second: false },
   )
   const sheet = slotSheet(length, { start: plan.start, base, moved })
   const works = ops.flatMap(op => worksOf(op, sheet))

@@ -1,6 +1,6 @@
-import { run } from '../evaluation/evaluate.ts'
+import { asWritten } from '../evaluation/evaluate.ts'
 import type { Entity, Op, Plan } from '../evaluation/plan-types.ts'
-import { restingOn } from './resting.ts'
+import { restingOn } from '../evaluation/resting.ts'
 
 /** What some assumptions move in a plan; second methods are left out. */
 export interface Moving {
@@ -22,14 +22,8 @@ export interface Varied extends Moving {
   readonly at: (values: readonly number[]) => Float64Array
 }
 
-const bases = new WeakMap<Plan, Float64Array>()
-
-/** The numbers of a notebook as written, second methods left out: worked out once a plan, and lent. */
-export function baseOf(plan: Plan): Float64Array {
-  const base = bases.get(plan) ?? run(plan, { second: false })
-  bases.set(plan, base)
-  return base
-}
+/** The numbers of a notebook as written, second methods left out: lent. */
+export const baseOf = (plan: Plan): Float64Array => asWritten(plan, false)
 
 /**
  * Prepares runs with `assumptions` changed: only what rests on them is done again. Gives the same numbers as `run`. Where `needed` is given
@@ -40,6 +34,7 @@ export function varied(plan: Plan, assumptions: readonly Entity[], needed?: Read
   const resting = restingOn(
     plan,
     assumptions.map(({ slot }) => slot),
+    { second: false },
   )
   const { slots, moved } = resting
   const ops = needed ? resting.ops.filter(op => needed.has(op)) : resting.ops

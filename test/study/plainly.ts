@@ -11,10 +11,14 @@ export function exampleOf(name: (typeof examples)[number]): Plan {
   return plan(readNotebook(readFileSync(path, 'utf8'), { path }), catalogue)
 }
 
-/** Every op of the first methods done one after another, with other numbers in some slots: what nothing quicker may differ from. */
-export function plainly(planned: Plan, changed: ReadonlyMap<number, number>): Float64Array {
+/** Every op done one after another, with other numbers in some slots: what nothing quicker may differ from. */
+export function plainly(
+  planned: Plan,
+  changed: ReadonlyMap<number, number>,
+  { second } = { second: false },
+): Float64Array {
   const slots = Float64Array.from(planned.start)
   for (const [slot, si] of changed) slots[slot] = si
-  for (const op of planned.ops) if (!op.second) op.run(slots)
+  for (const op of planned.ops) if (second || !op.second) op.run(slots)
   return slots
 }
