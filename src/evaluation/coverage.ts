@@ -1,7 +1,8 @@
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import { type LedgerKey, ledger, wings } from '../modules/ledger.ts'
+import type { Covered } from '../modules/module.ts'
 import type { CoverageEntry, Written } from '../notebook/types.ts'
-import type { Plan } from './plan-types.ts'
+import type { Plan, PlannedCalc } from './plan-types.ts'
 import { unknownWritten } from './unknown-written.ts'
 import type { BlockWorking, CoverageLine } from './workings.ts'
 
@@ -31,8 +32,13 @@ export function coverageOf(plan: Plan, blocks: readonly BlockWorking[]) {
 function answering(plan: Plan, blocks: readonly BlockWorking[], key: LedgerKey): BlockWorking[] {
   return blocks.filter(({ index }) => {
     const planned = plan.blocks[index]
-    return planned?.kind === 'calc' && planned.module.covers?.includes(key)
+    return planned?.kind === 'calc' && planned.module.covers?.some(covered => answers(planned, covered, key))
   })
+}
+
+function answers({ words }: PlannedCalc, covered: Covered, key: LedgerKey): boolean {
+  if (typeof covered === 'string') return covered === key
+  return covered.line === key && covered.is.includes(words.get(covered.choice) ?? '')
 }
 
 function faultsOf({ key, by, reason }: CoverageEntry, plan: Plan, blocks: readonly BlockWorking[]): Diagnostic[] {

@@ -21,6 +21,9 @@ export type Schedule =
   | { readonly title: string; readonly list: string; readonly columns: readonly string[] }
   | { readonly title: string; readonly lines: readonly string[] }
 
+/** A line of the ledger that a module answers, always or with these words of a choice. */
+export type Covered = LedgerKey | { readonly line: LedgerKey; readonly choice: string; readonly is: readonly string[] }
+
 /** A typed calculation: one published method, as a reviewer who knows the trade can read it. */
 export interface Module {
   readonly id: string
@@ -34,8 +37,8 @@ export interface Module {
   readonly steps: readonly Step[]
   /** The names an author mostly wants, in order. */
   readonly results: readonly string[]
-  /** The limit states and services of the ledger that it answers. */
-  readonly covers?: readonly LedgerKey[]
+  /** The limit states and services of the ledger that it answers; some only with these words of a choice. */
+  readonly covers?: readonly Covered[]
   /** Inputs and results that go to the drawings, in order. */
   readonly drawing?: readonly string[]
   readonly schedule?: Schedule

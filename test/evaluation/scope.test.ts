@@ -84,6 +84,29 @@ describe('the coverage ledger', () => {
     expect(line(made, 'bearing')?.reason).toBeUndefined()
   })
 
+  it('is answered by a module that serves two lines on the one that its choice names', () => {
+    const slope = (place: string) =>
+      runText(
+        fence(
+          'calc slope-circle sl',
+          `place: ${place}
+slope_height: 4 m
+slope: 45 deg
+hard_depth: 0 m
+strength: undrained
+c_u: 40 kPa
+gamma: 18 kN/m^3
+water: none
+crest: bare
+crack: none
+factor: 1.3`,
+        ),
+      )
+    const by = (place: string, key: string) => line(slope(place), key)?.by.map(({ name }) => name)
+    expect([by('pit', 'pit-sides'), by('pit', 'slope-global')]).toEqual([['sl'], []])
+    expect([by('ground', 'pit-sides'), by('ground', 'slope-global')]).toEqual([[], ['sl']])
+  })
+
   it('refuses lines it does not have, blocks that are not there, an empty reason, and a reason where a block answers', () => {
     const faults = (lines: string) => {
       const made = run(`coverage:\n${lines}`)

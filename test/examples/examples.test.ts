@@ -240,6 +240,7 @@ describe('kelder-lock: a new roof on an old chamber, by the European standards',
       'one-way-shear-en-1992',
       'punching-shear-en-1992',
       'roof-load',
+      'slope-circle',
       'span-depth-en-1992',
       'strength-age',
     ])
@@ -247,11 +248,11 @@ describe('kelder-lock: a new roof on an old chamber, by the European standards',
     expect(rulesOf(kelderLock, 'warning')).toEqual([])
   })
 
-  it('gives every assumption its basis, and holds two open', () => {
+  it('gives every assumption its basis, and holds three open', () => {
     const rows = rowsOf(kelderLock)
     expect(rows.every(({ basis }) => basis !== '')).toBe(true)
     const holds = rows.filter(({ status }) => status === 'hold')
-    expect(holds.map(({ name }) => name)).toEqual(['water_works', 'floor_slab'])
+    expect(holds.map(({ name }) => name)).toEqual(['water_works', 'floor_slab', 'c'])
     expect(holds.every(({ closes }) => closes !== '')).toBe(true)
   })
 
@@ -273,6 +274,8 @@ describe('kelder-lock: a new roof on an old chamber, by the European standards',
     ['seat.l_b_rqd', 0.0989517, 1e-7],
     ['flotation.hold_open', 494117, 1],
     ['flotation.z_open', 1.6419, 1e-5],
+    // Upright slices of equal width, circles by centre and radius.
+    ['drawn_down.F_thin', 1.4562, 0.0005],
     ['age.t_need_1', 879786, 1],
     ['age.t_need_2', 4341901, 1],
   ])('hands on %s as worked apart', (name, expected, within) => {

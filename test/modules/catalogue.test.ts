@@ -59,7 +59,7 @@ describe('the catalogue', () => {
       for (const { id, title, covers = [] } of modulesByWing[wing])
         if (!title.endsWith('for information'))
           expect(
-            covers.map(key => ledger[key].wing),
+            covers.map(covered => ledger[typeof covered === 'string' ? covered : covered.line].wing),
             id,
           ).toContain(wing)
   })

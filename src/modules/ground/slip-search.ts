@@ -10,6 +10,8 @@ const starts = 5
 /** Smallest step of the last places, a part of the height. */
 export const lastStep = 0.001
 
+const mostMoves = 400
+
 type Try = readonly [out: number, into: number, share: number]
 interface Tried {
   readonly at: Try
@@ -51,7 +53,7 @@ export function worstSlip(slope: Slope): Found | undefined {
 function netOf(slope: Slope, far: number, factorAt: (at: Try) => number): readonly Tried[] {
   const apart = (count: number): readonly number[] => Array.from({ length: count }, (_, i) => (i / (count - 1)) ** 2)
   const face = [0.25, 0.5, 0.75].map(part => part * slope.crest)
-  const outs = [...apart(10).map(part => -far * part), ...face]
+  const outs = [...apart(10).map(part => 0 - far * part), ...face]
   const intos = [...apart(12).map(part => slope.crest + far * part), ...face]
   return outs
     .flatMap(out => intos.map((into): Try => [out, into, 1]))
@@ -77,9 +79,10 @@ function bestOf(places: readonly Try[], factorAt: (at: Try) => number): Tried {
 /** Moves one of the three at a time; halves the steps where none lowers the factor. */
 function followed({ height }: Slope, start: Try, factorAt: (at: Try) => number): Tried {
   let best: Tried = { at: start, factor: factorAt(start) }
-  for (let step = 0.2; step >= lastStep; ) {
+  let step = 0.2
+  for (let moves = 0; step >= lastStep && moves < mostMoves; moves += 1) {
     const next = bestOf(neighbours(best.at, { along: step * height, share: 0.4 * step }), factorAt)
-    if (next.factor < best.factor * (1 - 1e-9)) best = next
+    if (next.factor < best.factor * (1 - 1e-6)) best = next
     else step /= 2
   }
   return best

@@ -1,6 +1,6 @@
 import type { PublishedCase } from '../module.ts'
 
-const bare = { water: 'none', crest: 'bare', crack: 'none', factor: '1' } as const
+const bare = { place: 'ground', water: 'none', crest: 'bare', crack: 'none', factor: '1' } as const
 const taylor = (id: string, says: string, inputs: Record<string, string>, number: string): PublishedCase => ({
   id,
   source:

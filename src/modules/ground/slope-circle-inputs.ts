@@ -1,16 +1,20 @@
 import type { Input } from '../module.ts'
-import { cite } from '../sources.ts'
 import { angle, choice, length, pressure, ratio } from '../words.ts'
-import { groundLoad, moistWeight, saturatedWeight, waterWeight } from './ground-inputs.ts'
+import { moistWeight } from './ground-inputs.ts'
 import { angleUnit, lengthUnit, pressureUnit } from './ground-units.ts'
+import { slopeCrest, slopeWater } from './slope-circle-site.ts'
 
 const drained = { when: { choice: 'strength', is: ['drained'] } } as const
 const undrained = { when: { choice: 'strength', is: ['undrained'] } } as const
-const atLevel = { when: { choice: 'water', is: ['level'] } } as const
-const asRatio = { when: { choice: 'water', is: ['ratio'] } } as const
-const loaded = { when: { choice: 'crest', is: ['loaded'] } } as const
-
 const shape = {
+  place: choice({
+    says: 'what the slope is',
+    note: 'It says which line of the coverage ledger is answered',
+    words: {
+      pit: 'a side of the pit, dug and left open',
+      ground: 'sloping ground that stays: a bank, a fill or a hillside',
+    },
+  }),
   slope_height: length({
     says: 'height of the slope, foot to crest',
     note: 'With what may be dug too deep at the foot',
@@ -76,78 +80,12 @@ const ground = {
   gamma: moistWeight,
 } satisfies Readonly<Record<string, Input>>
 
-const water = {
-  water: choice({
-    says: 'water in the ground that can slip, at its worst',
-    words: {
-      none: 'surely none above the hard ground, after long rain either',
-      level: 'stands at a level behind the slope, and at the face where that is lower',
-      ratio: 'pore pressure as a part of the weight above it',
-    },
-  }),
-  water_depth: length({
-    says: 'depth of the groundwater below the crest, at its highest',
-    symbol: 'z_w',
-    unit: lengthUnit,
-    least: '0 m',
-    ...atLevel,
-  }),
-  gamma_sat: { ...saturatedWeight, ...atLevel },
-  r_u: ratio({
-    says: 'pore pressure over the weight above it',
-    symbol: 'r_u',
-    least: '0',
-    most: '0.7',
-    usual: ['0', '0.5'],
-    ...asRatio,
-  }),
-  gamma_w: waterWeight,
-} satisfies Readonly<Record<string, Input>>
-
-const crest = {
-  crest: choice({
-    says: 'the crest',
-    words: {
-      bare: 'no plant, stacks or spoil, and none can come',
-      loaded: 'plant, stacks or spoil stand on it, or may',
-    },
-  }),
-  surcharge: { ...groundLoad('uniform load on the crest'), ...loaded },
-  set_back: length({
-    says: 'how far from the edge the load is kept',
-    symbol: 'e_q',
-    unit: lengthUnit,
-    least: '0 m',
-    default: '0 m',
-    source: cite('practice', 'a load that nothing holds back'),
-    ...loaded,
-  }),
-  crack: choice({
-    says: 'crack behind the crest',
-    note: 'Ground with cohesion cracks where it would be pulled; after rain the crack is full',
-    words: {
-      none: 'none: the ground hangs together to the top',
-      dry: 'a crack in which no water can stand',
-      full: 'a crack full of water',
-    },
-  }),
-  crack_depth: length({
-    says: 'depth of the crack, where it is known',
-    note: 'Left out, the depth to which the ground would be pulled, but no more than half the height',
-    symbol: 'd_cr',
-    unit: lengthUnit,
-    above: '0 m',
-    optional: true,
-    when: { choice: 'crack', is: ['dry', 'full'] },
-  }),
-} satisfies Readonly<Record<string, Input>>
-
 /** What a slip on a circle is reckoned from. */
 export const slopeCircleInputs = {
   ...shape,
   ...ground,
-  ...water,
-  ...crest,
+  ...slopeWater,
+  ...slopeCrest,
   factor: ratio({
     says: 'required factor of the slope',
     note: 'By the code or the owner. In the trade 1.3 for a cut that stands some weeks and 1.5 for one that stays; by EN 1997-1 1.25 on drained strength and 1.4 on undrained',

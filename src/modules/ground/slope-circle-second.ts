@@ -2,7 +2,7 @@ import type { Second } from '../module.ts'
 import { cite } from '../sources.ts'
 import { solve } from '../words.ts'
 import { otherCircles } from './other-circles.ts'
-import { slopeTaken } from './slope-circle-steps.ts'
+import { slopeTaken } from './slope-circle-search.ts'
 
 const ratio = { dimension: 'ratio' } as const
 

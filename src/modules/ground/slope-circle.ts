@@ -16,7 +16,10 @@ export const slopeCircle = defineModule({
   inputs: slopeCircleInputs,
   steps: slopeCircleSteps,
   results: ['F_c', 'x_0', 'y_0', 'R', 'x_out', 'x_in', 'T_sum', 'S_sum'],
-  covers: ['pit-sides', 'slope-global'],
+  covers: [
+    { line: 'pit-sides', choice: 'place', is: ['pit'] },
+    { line: 'slope-global', choice: 'place', is: ['ground'] },
+  ],
   drawing: ['slope_height', 'slope'],
   schedule: { title: 'Slices of the worst circle', list: 'slices', columns: ['alpha', 'b', 'h', 'W_n', 'T'] },
   limits: [
@@ -39,7 +42,10 @@ export const slopeCircle = defineModule({
   ],
   cautions: [
     'One ground from the crest to the hard ground, a level crest, nothing at the foot. A soft seam, layers that dip, fissures or an old slip slide on a plane of their own, which no circle shows: check that plane too.',
-    'The steepest slope of the works rules holds beside it: the flatter of the two is dug. People in the pit: a competent person looks at the sides each morning and after rain, frost or a shock, and may order everybody out.',
+    {
+      says: 'The steepest slope that the works rules allow holds beside it, and the flatter of the two is dug. People are in the pit: a competent person looks at its sides each morning and after rain, frost or a shock, and may order everybody out.',
+      when: { choice: 'place', is: ['pit'] },
+    },
     'Rain, frost, a burst pipe or a pond at the crest bring water and take strength. Cover the face, lead the water away, and run the block with the water as it may then stand.',
     'Traffic, piling, compaction and blasting shake loose wet sand and sensitive clay, whose strength is then another. Earthquake is not in it.',
     {
@@ -63,15 +69,16 @@ export const slopeCircle = defineModule({
   sketch: slopeCircleSketch,
   published: slopeCircleCases,
   example: {
+    place: 'pit',
     slope_height: '4.5 m',
     slope: '38 deg',
     hard_depth: '3 m',
     strength: 'drained',
     phi: '32 deg',
-    c: '3 kPa',
+    c: '5 kPa',
     gamma: '18.5 kN/m^3',
     water: 'level',
-    water_depth: '3.5 m',
+    water_depth: '4 m',
     gamma_sat: '20 kN/m^3',
     crest: 'loaded',
     surcharge: '10 kPa',

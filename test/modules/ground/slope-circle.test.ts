@@ -6,6 +6,7 @@ import { of } from './slip-of.ts'
 
 type Inputs = Readonly<Record<string, string>>
 const bare: Inputs = {
+  place: 'ground',
   slope_height: '10 m',
   slope: 'atan2(1, 2)',
   hard_depth: '5 m',
