@@ -21,8 +21,8 @@ export interface KeptRecord {
 /** A tick of every line of the largest notebook, by several checkers. */
 const mostBytes = 8_000_000
 
-/** `shelter.checked.yaml` beside `shelter.md`. */
-export const recordPath = (file: string): string => `${file.replace(/\.(?:md|markdown)$/i, '')}.checked.yaml`
+/** `shelter.checked.yaml` beside `shelter.md`; any other ending stays in the name, so that `shelter.markdown` beside it has a record of its own. */
+export const recordPath = (file: string): string => `${file.replace(/\.md$/, '')}.checked.yaml`
 
 /** Reads the record beside a notebook; an absent file is an empty record. A file with faults is refused whole, so that no tick is lost by writing over it. */
 export async function readKept(file: string): Promise<KeptRecord> {

@@ -41,6 +41,15 @@ describe('tick', () => {
     expect(data.steps.map((step: { state: string }) => step.state)).toEqual(['fallen', 'fallen', 'fallen'])
   })
 
+  it('keeps a record apart for each of two notebooks that differ only in their ending', async () => {
+    const cwd = folderWith({ 'a.md': notebook('2 m'), 'a.markdown': notebook('3 m') })
+    expect((await tick(cwd, 'rest', ...by('J. Okonedo'))).status).toBe(0)
+    expect((await undercroft(['tick', 'a.markdown', 'rest', ...by('J. Okonedo')], { cwd })).status).toBe(0)
+    expect(readFileSync(join(cwd, 'a.checked.yaml'), 'utf8')).toContain('as: 1.000 m')
+    expect(readFileSync(join(cwd, 'a.markdown.checked.yaml'), 'utf8')).toContain('as: 1.500 m')
+    expect((await tick(cwd)).stdout).toContain('1 of 3 steps checked, 0 fallen')
+  })
+
   it('writes nothing when it only tells', async () => {
     const cwd = folderWith({ 'a.md': notebook('2 m') })
     const { status, stderr } = await tick(cwd)
