@@ -49,6 +49,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
 /** The one home of each outside library; a room, or a folder of one. */
 const homes: Readonly<Record<string, readonly string[]>> = {
   mathjs: ['formula'],
+  fflate: ['sheets/pdf'],
   yaml: ['notebook', 'checking'],
   'remark-parse': ['notebook'],
   'remark-stringify': ['notebook'],

@@ -22,8 +22,7 @@ async function issued(text: string, { env = {}, place = '.' }: { env?: Env; plac
   return { status, html, pdf, cwd }
 }
 
-const dates = (pdf: Buffer): string[] =>
-  [...pdf.toString('latin1').matchAll(/D:(\d{14})/g)].map(found => found[1] ?? '')
+const dates = (pdf: Buffer): string[] => [...unpacked(pdf).matchAll(/D:(\d{14})/g)].map(found => found[1] ?? '')
 
 describe.each([
   ['the front matter’s date', sound, {}, '20260302000000'],

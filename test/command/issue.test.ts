@@ -3,7 +3,7 @@ import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, symlinkSyn
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { failing, faulty, folderWith, sound } from './notebooks.ts'
-import { pageTexts } from './pdf-text.ts'
+import { pageTexts, unpacked } from './pdf-text.ts'
 import { plainUser, undercroft } from './run-undercroft.ts'
 
 describe('issue', () => {
@@ -59,7 +59,7 @@ describe('issue', () => {
     const cwd = folderWith({ 'roof.md': sound })
     await undercroft(['issue', 'roof.md', '--paper', 'letter'], { cwd })
     // US letter in points: 8.5 in by 11 in, 612 by 792.
-    expect(readFileSync(join(cwd, 'roof.pdf'), 'latin1')).toMatch(/\/MediaBox \[0 0 612 792\]/)
+    expect(unpacked(readFileSync(join(cwd, 'roof.pdf')))).toMatch(/\/MediaBox \[0 0 612 792\]/)
   })
 
   it('states the command in the record so that a shell takes it as it stands', async () => {

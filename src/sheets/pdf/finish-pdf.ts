@@ -1,10 +1,10 @@
 import type { Attachment } from '../attachment.ts'
-import { appendUpdate, type NewObject } from './incremental-update.ts'
+import { type NewObject, packPdf } from './pack-pdf.ts'
 import { attachmentObjects } from './pdf-attachments.ts'
 import { type PdfDictionary, type PdfValue, pdfDictionary, pdfName, pdfReference } from './pdf-object.ts'
 import { type PrintFailure, printFailure, UnreadablePdf } from './print-failure.ts'
-import { dictionaryOf, entryOf, rawObject, readSkiaPdf, type SkiaPdf, valueStart } from './skia-pdf.ts'
-import { pdfDate, pdfDateText, pdfText } from './write-pdf-object.ts'
+import { dictionaryOf, entryOf, readSkiaPdf, type SkiaPdf } from './skia-pdf.ts'
+import { pdfDate, pdfText } from './write-pdf-object.ts'
 import { type PackageFacts, xmpPacket } from './xmp.ts'
 
 /** What is put into a printed PDF so that it is the package: everything comes from the caller, nothing from the clock. */
@@ -15,7 +15,7 @@ export interface FinishOptions extends PackageFacts {
 }
 
 /**
- * Returns the PDF with title, author, dates, identifier, language, metadata and attachments set by an incremental update (ISO 32000-1, 7.5.6):
+ * Returns the PDF with title, author, dates, identifier, language, metadata and attachments set, written anew in packed form:
  * the same bytes for the same PDF and options, always. Refuses a PDF that is not in Chromium's own plain form;
  * throws `RangeError` where the SHA-256 or the date is none.
  */
@@ -25,10 +25,7 @@ export function finishPdf(pdf: Uint8Array, options: FinishOptions): { ok: true; 
     const skia = readSkiaPdf(pdf)
     return {
       ok: true,
-      pdf: appendUpdate(withDates(pdf, skia, options.date), skia, {
-        objects: newObjects(skia, options),
-        sha256: options.sha256,
-      }),
+      pdf: packPdf(pdf, skia, { objects: newObjects(skia, options), sha256: options.sha256 }),
     }
   } catch (thrown) {
     if (!(thrown instanceof UnreadablePdf)) throw thrown
@@ -38,17 +35,6 @@ export function finishPdf(pdf: Uint8Array, options: FinishOptions): { ok: true; 
       'This browser writes PDF in a form that is not known here; print with the packed browser',
     )
   }
-}
-
-/** The update replaces the dates, yet the replaced object stays in the file: its dates are overwritten where they stand. */
-function withDates(pdf: Uint8Array, skia: SkiaPdf, date: Date): Buffer {
-  const copy = Buffer.from(pdf)
-  const info = rawObject(skia, skia.info)
-  const start = valueStart(skia, skia.info)
-  const dates = [...info.matchAll(/\/(?:CreationDate|ModDate) \((D:\d{14}\+00'00')\)/g)]
-  if (dates.length !== 2) throw new UnreadablePdf('the dates of the PDF are not in the plain form')
-  for (const found of dates) copy.write(pdfDateText(date), start + found.index + found[0].indexOf('(') + 1, 'latin1')
-  return copy
 }
 
 function newObjects(skia: SkiaPdf, options: FinishOptions): NewObject[] {

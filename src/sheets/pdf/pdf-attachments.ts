@@ -1,5 +1,5 @@
 import type { Attachment } from '../attachment.ts'
-import type { NewObject } from './incremental-update.ts'
+import type { NewObject } from './pack-pdf.ts'
 import { type PdfValue, pdfDictionary, pdfName, pdfReference } from './pdf-object.ts'
 import { pdfDate, pdfText } from './write-pdf-object.ts'
 

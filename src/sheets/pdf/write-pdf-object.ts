@@ -30,13 +30,8 @@ export function pdfText(text: string): PdfValue {
   return { kind: 'string', bytes }
 }
 
-/** Returns a date in PDF's form, universal time, to the second: always 23 bytes. Source: ISO 32000-1, 7.9.4. */
+/** Returns a date in PDF's form, universal time, to the second. Source: ISO 32000-1, 7.9.4. Throws `RangeError` where the date is none or its year has not four digits. */
 export function pdfDate(date: Date): PdfValue {
-  return { kind: 'string', bytes: pdfDateText(date) }
-}
-
-/** The characters of `pdfDate`. Throws `RangeError` where the date is none or its year has not four digits. */
-export function pdfDateText(date: Date): string {
   if (!/^\d{4}-/.test(date.toISOString())) throw new RangeError('expected a year of four digits')
-  return `D:${date.toISOString().slice(0, 19).replace(/\D/g, '')}+00'00'`
+  return { kind: 'string', bytes: `D:${date.toISOString().slice(0, 19).replace(/\D/g, '')}+00'00'` }
 }

@@ -6,6 +6,8 @@ import { promisify } from 'node:util'
 import { build } from 'esbuild'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { type FinishOptions, finishPdf, openBrowser } from '../../../src/sheets/pdf/index.ts'
+import { unpacked } from '../../command/pdf-text.ts'
+import { placesIn } from './places-in.ts'
 import { openWithPdfjs, pageTexts } from './read-with-pdfjs.ts'
 import { packageOf, SAMPLE_FONTS } from './sample-document.ts'
 import { sampleFinish } from './sample-finish.ts'
@@ -47,7 +49,7 @@ describe('attachments', () => {
   })
 
   test('attachments: each says what it is to the document and what it holds', () => {
-    const text = Buffer.from(pdf).toString('latin1')
+    const text = unpacked(pdf)
     expect([...text.matchAll(/\/AFRelationship \/(\w+)/g)].map(match => match[1])).toEqual([
       'Source',
       'Data',
@@ -86,10 +88,7 @@ describe('identity', () => {
   })
 
   test('identity: no date of the printing is left anywhere in the file', () => {
-    const dates =
-      Buffer.from(pdf)
-        .toString('latin1')
-        .match(/D:\d{14}/g) ?? []
+    const dates = unpacked(pdf).match(/D:\d{14}/g) ?? []
     expect(new Set(dates)).toEqual(new Set(['D:20260304050607']))
   })
 
@@ -99,6 +98,21 @@ describe('identity', () => {
     const { info } = await document.getMetadata()
     expect(info).not.toHaveProperty('Author')
     expect(info).toMatchObject({ Title: title })
+  })
+})
+
+describe('the form', () => {
+  test('every object stands where the cross-reference stream says', () => {
+    const places = placesIn(pdf)
+    expect(places.size).toBeGreaterThan(100)
+    expect([...places].filter(([number, found]) => number !== found)).toEqual([])
+  })
+
+  test('the tags, most of the objects, are packed', () => {
+    const [plain, all] = [Buffer.from(pdf).toString('latin1'), unpacked(pdf)].map(
+      text => text.split('/StructElem').length,
+    )
+    expect([plain, all]).toEqual([1, Buffer.from(printed).toString('latin1').split('/StructElem').length])
   })
 })
 

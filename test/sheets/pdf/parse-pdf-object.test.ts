@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { parsePdfValue } from '../../../src/sheets/pdf/parse-pdf-object.ts'
 import type { PdfValue } from '../../../src/sheets/pdf/pdf-object.ts'
 import { UnreadablePdf } from '../../../src/sheets/pdf/print-failure.ts'
-import { pdfDateText, pdfText, writePdfValue } from '../../../src/sheets/pdf/write-pdf-object.ts'
+import { pdfDate, pdfText, writePdfValue } from '../../../src/sheets/pdf/write-pdf-object.ts'
 
 const bytes = (value: PdfValue) =>
   typeof value === 'object' && value !== null && 'bytes' in value ? value.bytes : value
@@ -81,8 +81,8 @@ describe('values written', () => {
   })
 
   test('dates: universal time to the second, always the same length', () => {
-    expect(pdfDateText(new Date('2026-03-04T05:06:07.890Z'))).toBe("D:20260304050607+00'00'")
-    expect(() => pdfDateText(new Date('+012026-03-04T05:06:07Z'))).toThrow(RangeError)
-    expect(() => pdfDateText(new Date('never'))).toThrow(RangeError)
+    expect(bytes(pdfDate(new Date('2026-03-04T05:06:07.890Z')))).toBe("D:20260304050607+00'00'")
+    expect(() => pdfDate(new Date('+012026-03-04T05:06:07Z'))).toThrow(RangeError)
+    expect(() => pdfDate(new Date('never'))).toThrow(RangeError)
   })
 })
