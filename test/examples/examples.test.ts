@@ -169,6 +169,7 @@ describe('marrow-flats: cast in place in a braced pit, in US units', () => {
       'flotation',
       'form-pressure-aci-347',
       'halving-layers',
+      'heating-load',
       'infinite-slope',
       'levels',
       'one-way-shear-aci-318',
