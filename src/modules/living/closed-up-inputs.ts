@@ -53,7 +53,8 @@ export const closedUpInputs = {
     default: '0.04 percent',
     source: cite('practice'),
   }),
-  oxygen_start: share('oxygen when it is closed, and of the air that comes in', 'o_0', {
+  oxygen_outdoor: share('oxygen of the air that comes in', 'o_out', {
+    note: 'What the room holds when it is closed follows from its carbon dioxide then',
     least: '19.5 percent',
     most: '21 percent',
     default: '20.95 percent',

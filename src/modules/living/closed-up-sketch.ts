@@ -41,7 +41,7 @@ export function drawClosedUp(view: SketchView): Drawing {
     )
   }
   const co2 = curve(view, { from: 'co2_start', makes: 1, out: 'co2_outdoor', until })
-  const oxygen = curve(view, { from: 'oxygen_start', makes: -1 / view.number('quotient'), out: 'oxygen_start', until })
+  const oxygen = curve(view, { from: 'o_0', makes: -1 / view.number('quotient'), out: 'oxygen_outdoor', until })
   const atWanted = (name: string): Point => [wanted, 100 * view.number(name)]
   return {
     says: `Carbon dioxide and oxygen in percent against time closed up: after ${view.shown('wanted')} carbon dioxide is at ${view.shown('c_w')} and oxygen at ${view.shown('o_w')}. The first limit is reached after ${view.shown('t_closed')}.`,

@@ -35,6 +35,7 @@ export const closedUpStepping: Method = {
     co2_start: 'ratio',
     co2_outdoor: 'ratio',
     oxygen_start: 'ratio',
+    oxygen_outdoor: 'ratio',
     quotient: 'ratio',
     flux: 'power_per_area',
     conductivity: 'conductivity',
@@ -46,7 +47,7 @@ export const closedUpStepping: Method = {
     const gas = (steps: number) => {
       const about = { time: one('wanted'), steps }
       const co2 = { perHour, makes: one('generation') / one('volume'), out: one('co2_outdoor') }
-      const oxygen = { perHour, makes: -co2.makes / one('quotient'), out: one('oxygen_start') }
+      const oxygen = { perHour, makes: -co2.makes / one('quotient'), out: one('oxygen_outdoor') }
       return { c: stepped(one('co2_start'), co2, about), o: stepped(one('oxygen_start'), oxygen, about) }
     }
     const [coarse, fine] = [gas(1000), gas(2000)]

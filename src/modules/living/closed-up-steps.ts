@@ -10,11 +10,18 @@ const time = (name: string, formula: string, says: string): Step =>
 const share = (name: string, formula: string, says: string): Step =>
   step(name, formula, { says, unit: percent, source: balance })
 
+/** The people who raised the carbon dioxide before the room was closed took up oxygen for it. */
+const start = share(
+  'o_0',
+  'oxygen_outdoor - max(co2_start - co2_outdoor, 0) / quotient',
+  'oxygen when it is closed, by its carbon dioxide then',
+)
+
 const sealed: readonly Step[] = [
   time('t_c', 'volume * (co2_limit - co2_start) / generation', 'time until carbon dioxide is at its limit'),
   share('c_w', 'co2_start + generation * wanted / volume', 'carbon dioxide at the end of the time wanted'),
-  time('t_o', 'volume * (oxygen_start - oxygen_limit) * quotient / generation', 'time until oxygen is at its limit'),
-  share('o_w', 'oxygen_start - generation * wanted / (quotient * volume)', 'oxygen at the end of the time wanted'),
+  time('t_o', 'volume * (o_0 - oxygen_limit) * quotient / generation', 'time until oxygen is at its limit'),
+  share('o_w', 'o_0 - generation * wanted / (quotient * volume)', 'oxygen at the end of the time wanted'),
 ]
 
 /** The time to a limit with air coming in: by the logarithm where it is reached, the time wanted where it never is. */
@@ -38,10 +45,10 @@ const reached = (about: {
 const leaking: readonly Step[] = [
   time('t_a', 'volume / leakage', 'time in which the air is changed once'),
   share('c_s', 'co2_outdoor + generation / leakage', 'carbon dioxide at which the room would settle'),
-  share('o_s', 'oxygen_start - generation / (quotient * leakage)', 'oxygen at which the room would settle'),
+  share('o_s', 'oxygen_outdoor - generation / (quotient * leakage)', 'oxygen at which the room would settle'),
   step('k_w', 'exp(-wanted / t_a)', { says: 'part of the way still to go after the time wanted', source: balance }),
   share('c_w', 'c_s + (co2_start - c_s) * k_w', 'carbon dioxide at the end of the time wanted'),
-  share('o_w', 'o_s + (oxygen_start - o_s) * k_w', 'oxygen at the end of the time wanted'),
+  share('o_w', 'o_s + (o_0 - o_s) * k_w', 'oxygen at the end of the time wanted'),
   reached({
     name: 't_c',
     reaches: 'c_s > co2_limit',
@@ -54,7 +61,7 @@ const leaking: readonly Step[] = [
     name: 't_o',
     reaches: 'o_s < oxygen_limit',
     says: 'the room would settle below the limit of oxygen',
-    formula: 't_a * log((oxygen_start - o_s) / (oxygen_limit - o_s))',
+    formula: 't_a * log((o_0 - o_s) / (oxygen_limit - o_s))',
     until: 'time until oxygen is at its limit',
     never: 'never at its limit: the time wanted stands for it',
   }),
@@ -90,11 +97,12 @@ const heat: readonly Step[] = [
 
 /** Times to the limits of carbon dioxide, oxygen and heat, and the state after the time wanted. */
 export const closedUpSteps: readonly Step[] = [
+  start,
   when({ formula: 'leakage <= 0 m^3/hr' }, { says: 'no air comes in: the room is sealed', yes: sealed, no: leaking }),
   ...heat,
   step('t_closed', 'min(t_c, t_o, t_h)', { says: 'time until the first limit', symbol: 't_1', unit: duration }),
   check('carbon_dioxide', 'c_w <= co2_limit', { says: 'carbon dioxide keeps its limit for the time wanted' }),
-  check('oxygen', 'oxygen_start - o_w <= oxygen_start - oxygen_limit', {
+  check('oxygen', 'o_0 - o_w <= o_0 - oxygen_limit', {
     says: 'oxygen falls no further than to its limit in the time wanted',
   }),
   check('warmth', 't_h >= wanted', { says: 'the air keeps its limit of temperature for the time wanted' }),

@@ -10,7 +10,7 @@ import { closedUpSteps } from './closed-up-steps.ts'
 /** How long people can stay closed up until carbon dioxide, oxygen or heat is at its limit. */
 export const closedUpTime = defineModule({
   id: 'closed-up-time',
-  version: '1.0.1',
+  version: '2.0.0',
   title: 'Time closed up',
   asks: 'How long can these people stay closed up until carbon dioxide, oxygen or heat is at its limit?',
   inputs: closedUpInputs,
@@ -25,7 +25,7 @@ export const closedUpTime = defineModule({
       on: 'co2_start',
       source: cite('mass-balance'),
     }),
-    limit('oxygen_limit < oxygen_start', {
+    limit('oxygen_limit < o_0', {
       says: 'the room is closed above the limit of oxygen',
       otherwise: 'refuse',
       on: 'oxygen_limit',

@@ -42,11 +42,21 @@ describe('closed-up-time', () => {
     expect(little.si('o_w') / none.si('o_w')).toBeCloseTo(1, 5)
   })
 
-  it('closed-up-time: the fall of oxygen is the rise of carbon dioxide over the quotient', () => {
-    for (const more of [{}, { leakage: '30 m^3/hr', co2_start: '0.04 percent' }]) {
+  it('closed-up-time: oxygen stands under that outdoors by the carbon dioxide above it, over the quotient', () => {
+    for (const more of [{}, { leakage: '30 m^3/hr', co2_start: '0.3 percent' }]) {
       const ran = run(more)
-      expect((0.2095 - ran.si('o_w')) * 0.85).toBeCloseTo(ran.si('c_w') - ran.si('co2_start'), 12)
+      for (const [o, c] of [
+        ['o_0', 'co2_start'],
+        ['o_w', 'c_w'],
+      ] as const) {
+        expect((0.2095 - ran.si(o)) * 0.85).toBeCloseTo(ran.si(c) - 0.0004, 12)
+      }
     }
+  })
+
+  it('closed-up-time: stale air at the start shortens the time of oxygen too, fresh air does not lengthen it', () => {
+    expect(run({ co2_start: '0.3 percent' }).si('t_o')).toBeLessThan(run().si('t_o'))
+    expect(run({ co2_start: '0' }).si('o_0')).toBe(0.2095)
   })
 
   it('closed-up-time: after one change of air 63.2 percent of the way is gone', () => {
@@ -117,7 +127,8 @@ describe('closed-up-time', () => {
     [{ wanted: '7.6 hr' }, ['warning limit-exceeded']],
     [{ co2_start: '1 percent' }, ['error limit-exceeded']],
     [{ co2_start: '0.99 percent' }, []],
-    [{ oxygen_start: '19.5 percent' }, ['error limit-exceeded']],
+    [{ oxygen_outdoor: '19.57 percent' }, ['error limit-exceeded']],
+    [{ oxygen_outdoor: '19.58 percent' }, []],
     [{ start_temperature: '29 degC' }, ['error limit-exceeded']],
     [{ start_temperature: '28 degC' }, []],
   ])('closed-up-time: %j says %j', (more, said) => {
