@@ -13,7 +13,7 @@ const whole = { dimension: 'ratio', whole: true } as const
 /** What is in store, when it is due and what is overdue. */
 export const storesRegister = defineModule({
   id: 'stores-register',
-  version: '1.0.0',
+  version: '1.1.0',
   title: 'Register of stores',
   asks: 'What is in store, when is each item due, and is anything overdue?',
   inputs: storesRegisterInputs,
@@ -135,7 +135,7 @@ export const storesRegister = defineModule({
         stored_year: '2026',
         stored_month: '9',
         stored_day: '14',
-        months: '12',
+        months: '6',
       },
       {
         item: 'gas filter',

@@ -18,9 +18,9 @@ export const longestTurnOver = table(
   {
     title: 'Longest turn-over in calendar months',
     source: cite('water-rates', 'self-filled vessels'),
-    status: 'water looked up, the others common practice from memory',
+    status: 'water looked up, the others common practice from memory; of 6 to 12 for diesel the lower',
     unit: '',
     row: { kind: 'words', says: 'kind of store', keys: Object.keys(storeKinds) },
   },
-  '6\n12\n12\n1\n-',
+  '6\n12\n6\n1\n-',
 )

@@ -70,7 +70,7 @@ describe('stores-register', () => {
   it.each([
     ['filled water', 6],
     ['packed food', 12],
-    ['diesel', 12],
+    ['diesel', 6],
     ['test run', 1],
   ])('stores-register: %s is turned over within %d months', (kind, most) => {
     expect(run([{ kind, months: `${most}` }]).satisfied('often_enough')).toBe(true)
