@@ -62,7 +62,7 @@ const opening: readonly Step[] = [
     },
   ),
   step('dp_max', '(force_limit - closer) * 2 * (width - handle) / (width * A_d)', {
-    says: 'pressure difference at which it can just be opened against it',
+    says: 'pressure difference against which it can just be opened',
     symbol: 'Delta_p_o',
     unit: airPressure,
     source: cite('ibc', 'Equation 9-1'),
