@@ -164,6 +164,7 @@ describe('marrow-flats: cast in place in a braced pit, in US units', () => {
       'braced-pit',
       'cable-drop-awg',
       'cantilever-sheeting',
+      'carbon-monoxide',
       'earth-pressure',
       'flexure-aci-318',
       'flotation',
@@ -225,6 +226,8 @@ describe('marrow-flats: cast in place in a braced pit, in US units', () => {
     ['starters.l_st', 0.783138, 0.000001],
     ['shield.P', 767.13, 0.01],
     ['cable.d_drop', 0.01976, 0.000005],
+    ['monoxide.chi_s', 2.6041667e-6, 1e-12],
+    ['lit.t_still', 25344, 0.5],
     ['rim.V_mix', 0.522576, 0.000001],
   ])('hands on %s as worked apart', (name, expected, within) => {
     expect(Math.abs(si(marrowFlats, name) - expected)).toBeLessThan(within)
