@@ -31,7 +31,7 @@ export const carbonMonoxideInputs = {
       }),
       monoxide: ratio({
         says: 'carbon monoxide in it, by volume',
-        note: 'Of the maker, or measured: a tenth of a percent and less in a clean flame and from diesels, percents from petrol engines',
+        note: 'As the gas enters, of the maker or measured; a figure for gas free of excess air is too high. A tenth of a percent and less in a clean flame and from diesels, percents from petrol engines',
         symbol: 'chi_k',
         unit: parts,
         above: '0',
@@ -55,7 +55,11 @@ export const carbonMonoxideInputs = {
     default: '0 ppm',
     source: cite('practice', 'open country; not beside an engine'),
   }),
-  exposure: choice({ says: 'limit for those who breathe it', words: monoxideLimits }),
+  exposure: choice({
+    says: 'limit for those who breathe it',
+    note: 'Each is a mean over its time. The end of the burning, when there is most, is held against it',
+    words: monoxideLimits,
+  }),
   leave_level: ratio({
     says: 'carbon monoxide at which all must be out',
     symbol: 'chi_e',
@@ -67,6 +71,7 @@ export const carbonMonoxideInputs = {
   }),
   leaving: quantity('time', {
     says: 'time to get all out, or the fire out and air in, from the alarm',
+    note: 'It counts where the room would settle above the level at which all must be out',
     symbol: 't_out',
     unit: minutes,
     above: '0 min',

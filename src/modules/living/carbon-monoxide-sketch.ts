@@ -3,12 +3,13 @@ import { type Drawing, type Shape, type SketchView, stroke } from '../sketch.ts'
 const hour = 3600
 const ppm = 1e6
 
-/** A chart: carbon monoxide in ppm against hours, with the limit, the level at which all must be out, and where it ends. */
+/** A chart: carbon monoxide in ppm against hours, with the limit, the level at which all must be out if it would be reached, and where it ends. */
 export function drawCarbonMonoxide(view: SketchView): Drawing {
   const [until, change] = [view.number('burning') / hour, view.number('t_x') / hour]
   const [out, settles] = [ppm * view.number('outdoor'), ppm * view.number('chi_s')]
   const at = (t: number): number => settles + (out - settles) * Math.exp(-t / change)
-  const top = 1.1 * Math.max(at(until), ppm * view.number('leave_level'))
+  const levels = settles > ppm * view.number('leave_level') ? ['chi_lim', 'leave_level'] : ['chi_lim']
+  const top = 1.1 * Math.max(at(until), ...levels.map(name => ppm * view.number(name)))
   const across = (name: string): readonly Shape[] => [
     stroke(
       'thin',
@@ -31,10 +32,9 @@ export function drawCarbonMonoxide(view: SketchView): Drawing {
       ]),
       stroke(
         'thick',
-        Array.from({ length: 41 }, (_, i) => (until * i) / 40).map(t => [t, at(t)] as const),
+        Array.from({ length: 41 }, (_, i) => until * (i / 40) ** 2).map(t => [t, at(t)] as const),
       ),
-      ...across('chi_lim'),
-      ...across('leave_level'),
+      ...levels.flatMap(across),
       { kind: 'label', at: [until, at(until)], label: view.label('chi_t'), anchor: 'start' },
       { kind: 'label', at: [until, 0], label: view.label('burning'), anchor: 'start' },
     ],

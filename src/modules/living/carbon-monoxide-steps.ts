@@ -64,7 +64,12 @@ export const carbonMonoxideSteps: readonly Step[] = [
         ...sounding,
         check('out_in_time', 't_a + leaving <= t_danger', { says: 'all are out before that level' }),
       ],
-      no: [step('t_danger', 'burning', { says: 'never at that level: the whole time stands for it', unit: minutes })],
+      no: [
+        step('t_danger', 'burning', {
+          says: 'the level is never reached: the whole time of burning stands for it',
+          unit: minutes,
+        }),
+      ],
     },
   ),
 ]

@@ -21,7 +21,8 @@ export const carbonMonoxide = defineModule({
   limits: [
     limit('burning <= t_lim', {
       says: 'it is breathed no longer than the limit is for',
-      advice: 'Take the limit of a longer time',
+      advice:
+        'Take the limit of a longer time. Beyond a day there is none: a room that has settled by then stays as it is at 24 hours',
       otherwise: 'warn',
       on: 'exposure',
       source: cite('who-air'),
@@ -37,6 +38,7 @@ export const carbonMonoxide = defineModule({
   cautions: [
     'Carbon monoxide kills without smell or warning. Nothing that is checked here makes it right to burn anything in a shelter.',
     'A flame that is short of air, out of adjustment or chilled gives off ten times what its maker says.',
+    'The gas brings carbon dioxide too, and the flame takes oxygen: neither is in these lines. Add them to those of people.',
     'The room is taken as well mixed: beside the source there is more, and an alarm far from it sounds later.',
     'The alarm is one that has been tested, is within its life and has power: two, of two kinds of supply.',
     'Children, the unborn, the sick and people at work are harmed sooner. The limits of OSHA and NIOSH are for healthy people at work.',

@@ -100,6 +100,14 @@ describe('carbon-monoxide', () => {
     expect(run({ [name]: value }).errors.map(({ rule }) => rule)).toContain('value-outside-range')
   })
 
+  it.each([
+    ['19 m^3/hr', 1],
+    ['21 m^3/hr', 2],
+  ])('carbon-monoxide: with %s of gas the chart has %d dashed levels', (gas, levels) => {
+    const { shapes } = drawingOf(carbonMonoxide, { ...base, sources: [{ ...leak, gas }] })
+    expect(shapes.filter(shape => shape.kind === 'line' && shape.dashed === true)).toHaveLength(levels)
+  })
+
   it('carbon-monoxide: the chart ends where the room stands when it ends', () => {
     const { shapes } = drawingOf(carbonMonoxide, { ...base, sources: [leak] })
     const curve = shapes.filter(shape => shape.kind === 'line' && shape.weight === 'thick').map(pointsOf)[0] ?? []
