@@ -28,8 +28,8 @@ const shared = {
   // Names stay, so that a reported stack can be read.
   minifyWhitespace: true,
   minifySyntax: true,
-  // For Node, yaml gives CommonJS, of which nothing can be left out.
-  alias: { yaml: join(modules, 'yaml/browser/index.js') },
+  // For Node, yaml gives CommonJS, of which nothing can be left out, and fflate asks for threads, which are not used.
+  alias: { yaml: join(modules, 'yaml/browser/index.js'), fflate: join(modules, 'fflate/esm/browser.js') },
   // These find files beside themselves, so they stay packages of their own.
   external: ['puppeteer-core', '@sparticuz/chromium', 'tar-fs'],
   legalComments: 'none',
