@@ -78,10 +78,18 @@ describe('inputs of one choice', () => {
   }
   const names = (inputs: Readonly<Record<string, CaseInput>>) => given(inputs).map(({ name }) => name)
 
-  it('every one has a default', () => {
-    for (const { inputs } of catalogue)
-      for (const input of Object.values(inputs))
-        if (input.kind === 'quantity' && input.when) expect(input.default).toBeDefined()
+  it('every one without a default is asked for with its own words', () => {
+    const asked = catalogue.flatMap(({ id, inputs, example }) =>
+      Object.entries(inputs).flatMap(([name, input]) => {
+        if (input.kind !== 'quantity' || !input.when || input.optional || input.default !== undefined) return []
+        if (!input.when.is.includes(String(example[input.when.choice]))) return []
+        const { [name]: _, ...rest } = example
+        const { diagnostics } = runText(calcText(id, 'it', rest), { units: 'SI' }).workings
+        return [{ name: `${id}.${name}`, rules: diagnostics.map(({ rule }) => rule) }]
+      }),
+    )
+    expect(asked.map(({ name }) => name)).toContain('slope-circle.phi')
+    expect(asked.filter(({ rules }) => !rules.includes('key-missing'))).toEqual([])
   })
 
   it('roof-load: the reduction factors of EN 1990 stand only where it is used', () => {
