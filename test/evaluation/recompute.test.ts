@@ -77,7 +77,7 @@ for (const module of catalogue) {
             if (count(ran) > 0) evaluated += 1
           },
         ),
-        { seed: 20260120, numRuns: 40 },
+        { seed: 20260120, numRuns: 30 },
       )
       expect(evaluated).toBeGreaterThan(8)
     })
