@@ -28,17 +28,21 @@ describe.each(examples)('a run of %s with changed assumptions', name => {
     expect(asWritten(example, second)).toEqual(written)
   })
 
-  // Numbers that nobody would write bring numerical methods to where they refuse.
-  it.skipIf(name === 'skerry-point')('breaks off at no number, however great or small', () => {
-    for (const { entity } of variables)
+  it('gives an array of its own each time', () => {
+    run(example).fill(7)
+    expect(run(example)).toEqual(plainly(example, new Map(), { second: true }))
+  })
+})
+
+// Numbers that nobody would write bring numerical methods to where they refuse. Not the third example, which solves plates for each of them.
+describe.each(['marrow-flats', 'kelder-lock'] as const)('a run of %s with absurd numbers', name => {
+  const example = exampleOf(name)
+
+  it('breaks off at none, however great or small', () => {
+    for (const { entity } of assumptionsOf(example).variables)
       for (const factor of [1e-300, 1e-9, 1e9, 1e100]) {
         const changed = new Map([[entity.key, (example.start[entity.slot] ?? 0) * factor]])
         expect(() => run(example, { changed }), `${entity.key} times ${factor}`).not.toThrow()
       }
-  })
-
-  it('gives an array of its own each time', () => {
-    run(example).fill(7)
-    expect(run(example)).toEqual(plainly(example, new Map(), { second: true }))
   })
 })
