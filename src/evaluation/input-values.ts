@@ -3,6 +3,7 @@ import { nearestName } from '../diagnostic/nearest-name.ts'
 import { readFormula } from '../formula/read-formula.ts'
 import type { Input, ListInput, QuantityInput } from '../modules/module.ts'
 import type { Entry, Keyed, Written } from '../notebook/types.ts'
+import { dimensionSaid } from '../quantity/dimension-names.ts'
 import { breakWith, type FieldValue, type InputValue, type Sink } from './definition.ts'
 
 /** What is asked of an author: an input of a block, or a field of a row, with the key that stands or falls with it. */
@@ -148,7 +149,7 @@ function exampleOf(input: Exclude<Input, ListInput>): string {
     return `one of ${Object.keys(input.words)
       .map(word => `\`${word}\``)
       .join(', ')}`
-  if (input.kind === 'quantity') return `a ${input.dimension.replaceAll('_', ' ')}`
+  if (input.kind === 'quantity') return dimensionSaid(input.dimension)
   return 'a short text'
 }
 

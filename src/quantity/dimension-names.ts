@@ -7,6 +7,9 @@ const byName = new Map(namedDimensions.map(each => [each.name, each]))
 /** The dimension that modules call by this name (`pressure`, `force_per_length`, `ratio`), or undefined. */
 export const dimensionByName = (name: string): Dimension | undefined => byName.get(name)?.dimension
 
+/** A dimension by its name as a message says it, without a unit: `an angle`. */
+export const dimensionSaid = (name: string): string => byName.get(name)?.words ?? name
+
 /** Every name of a dimension. */
 export const dimensionNames: readonly string[] = namedDimensions.map(each => each.name)
 

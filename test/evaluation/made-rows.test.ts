@@ -76,6 +76,13 @@ describe('parts that a method makes', () => {
 })
 
 describe('an input that only one word asks for', () => {
+  it('is asked for in words, a plain number not as a ratio', () => {
+    const helps = (body: string) => runText(body).workings.diagnostics.map(({ help }) => help)
+    const slope = helps(fence('calc slope-circle bank', 'place: ground\nstrength: drained'))
+    expect(slope).toContain('Write `phi:` with an angle')
+    expect(slope).toContain('Write `factor:` with a plain number')
+  })
+
   it('must be given with that word, and may be left out with the others', () => {
     expect(run('finish: painted').errors.map(({ rule }) => rule)).toEqual(['key-missing'])
     expect(run('finish: bare').errors).toEqual([])
