@@ -62,10 +62,15 @@ print_as() {
   [ -n "$found" ] || { echo "FAILED as $user: no PDF in out"; exit 1; }
   cat "$work/$user.log"
   for pdf in $found; do sha256sum <"$pdf"; done >"$work/$user.sums"
+  cat $found >"$work/$user.pdf"
   echo "printed as $user: $(tr -d '\n-' <"$work/$user.sums")"
 }
 
 print_as root /root
 print_as nobody /nonexistent
-cmp -s "$work/root.sums" "$work/nobody.sums" || { echo 'FAILED: root and nobody made different bytes'; exit 1; }
+if ! cmp -s "$work/root.sums" "$work/nobody.sums"; then
+  echo "FAILED: root and nobody made different bytes; $(cmp "$work/root.pdf" "$work/nobody.pdf" 2>&1 || true)"
+  cp "$work/root.pdf" "$work/nobody.pdf" "${TMPDIR:-/tmp}"
+  exit 1
+fi
 echo 'PROVED: the same PDF as root and as nobody on a bare Debian'
