@@ -54,7 +54,6 @@ for (const module of catalogue) {
 
     it('numbers at random round them: the same', () => {
       const seeds = seedsOf(module)
-      let evaluated = 0
       fc.assert(
         fc.property(
           fc.nat({ max: seeds.length - 1 }),
@@ -73,13 +72,13 @@ for (const module of catalogue) {
           (seed, units, stream) => {
             const inputs = jittered(seeds[seed] ?? module.example, () => stream.next().value)
             const ran = runText(calcText(module.id, 'it', inputs), { units })
+            // What a method refuses has no line to close: others are drawn in its place, and too many of them fail.
+            fc.pre(count(ran) > 0)
             expect(faults(ran), JSON.stringify(inputs)).toEqual([])
-            if (count(ran) > 0) evaluated += 1
           },
         ),
-        { seed: 20260120, numRuns: 30 },
+        { seed: 20260120, numRuns: 15, maxSkipsPerRun: 10 },
       )
-      expect(evaluated).toBeGreaterThan(8)
     })
   })
 }
