@@ -1,11 +1,27 @@
 import { defineConfig } from 'vitest/config'
 
+/** What runs the program whole: long, and with stand-ins for what it opens; each file by itself, and first, so that no long file is left for the end. */
+const ofTheProgram = ['command', 'docs', 'examples', 'package', 'sheets'].map(room => `test/${room}/**/*.test.ts`)
+
 export default defineConfig({
   test: {
-    include: ['test/**/*.test.ts'],
     reporters: ['default', './test/totals-reporter.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
     maxWorkers: 2,
+    projects: [
+      { extends: true, test: { name: 'program', include: ofTheProgram, sequence: { groupOrder: 0 } } },
+      {
+        extends: true,
+        test: {
+          name: 'calculation',
+          include: ['test/**/*.test.ts'],
+          exclude: ofTheProgram,
+          // Nothing here keeps anything from one file to the next, and the catalogue is loaded twice, not two hundred times.
+          isolate: false,
+          sequence: { groupOrder: 1 },
+        },
+      },
+    ],
   },
 })
