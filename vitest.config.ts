@@ -1,6 +1,7 @@
 import { defineConfig } from 'vitest/config'
+import LongFirst from './test/long-first.ts'
 
-/** What runs the program whole: long, and with stand-ins for what it opens; each file by itself, and first, so that no long file is left for the end. */
+/** What runs the program whole: long, and with stand-ins for what it opens; each file by itself. */
 const ofTheProgram = ['command', 'docs', 'examples', 'package', 'sheets'].map(room => `test/${room}/**/*.test.ts`)
 
 export default defineConfig({
@@ -9,6 +10,7 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 120_000,
     maxWorkers: 2,
+    sequence: { sequencer: LongFirst },
     projects: [
       { extends: true, test: { name: 'program', include: ofTheProgram, sequence: { groupOrder: 0 } } },
       {

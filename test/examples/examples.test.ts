@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { type Evaluated, evaluateFile } from '../../src/command/evaluated.ts'
-import { expectPackage, provePackage } from '../../src/command/package-texts.ts'
+import { expectPackage } from '../../src/command/package-texts.ts'
 import type { CalcWorking, ComparisonLine } from '../../src/evaluation/workings.ts'
 import { catalogue } from '../../src/modules/catalogue.ts'
 import { type Assets, assets } from '../../src/sheets/assets.ts'
@@ -80,13 +80,13 @@ describe.each([skerryPoint, marrowFlats, kelderLock, starter])('%s', path => {
       date: undefined,
       assets: look,
     } as const
-    const proved = provePackage(at(path), options)
+    const expected = expectPackage(at(path), options)
+    const { proved, stands } = expected.prove()
+    expect(stands).toBe(true)
     expect(proved.faults).toEqual([])
     expect(proved.count.lines).toBeGreaterThan(50)
     expect(proved.count.closing).toBe(proved.count.lines)
     const browser = { name: 'Browser', version: '1', pinned: true }
-    const expected = expectPackage(at(path), options)
-    expect(expected.prove().stands).toBe(true)
     const { print, late } = expected.toPrint(browser)
     expect(withLate(print, (await late?.()) ?? new Map()) === proved.compose(browser).print).toBe(true)
   }, 300_000)

@@ -25,9 +25,15 @@ import { inputSets, longestInputs } from './input-sets.ts'
 
 const systems: readonly System[] = ['SI', 'US']
 
-/** Every plan of a module: each combination of choices and optional inputs, in one system. */
-const plansOf = (module: Module, system: System): readonly Plan[] =>
-  inputSets(module).map(inputs => plan(calcNotebook(module, inputs, system), [module]))
+/** Every plan of a module: each combination of choices and optional inputs, in one system; those of the last module are kept. */
+let kept: { readonly id: string; readonly plans: Map<System, readonly Plan[]> } = { id: '', plans: new Map() }
+function plansOf(module: Module, system: System): readonly Plan[] {
+  if (kept.id !== module.id) kept = { id: module.id, plans: new Map() }
+  const plans =
+    kept.plans.get(system) ?? inputSets(module).map(inputs => plan(calcNotebook(module, inputs, system), [module]))
+  kept.plans.set(system, plans)
+  return plans
+}
 
 const allSteps = (steps: readonly Step[]): readonly Step[] =>
   steps.flatMap(step => {
