@@ -21,7 +21,7 @@ export interface BrowserIdentity {
 export interface OpenBrowser {
   readonly ok: true
   readonly browser: BrowserIdentity
-  /** Returns the printed and checked package, or why there is none. */
+  /** Returns the printed and checked package, or why there is none. Throws `RangeError` for a text without an `html` element. */
   print(
     html: string,
     options: PrintOptions,

@@ -54,11 +54,12 @@ export async function printInTab(html: string, place: PrintPlace): Promise<Print
   try {
     folder = await mkdtemp(join(place.folder, 'page-'))
     const file = join(folder, 'package.html')
-    await writeFile(file, html)
+    await writeFile(file, hidden(html))
     const late = place.late?.()
     late?.catch(() => undefined)
     tab = await openTab(place.tabs, pathToFileURL(file).href)
     if (late) await tab.put(await late)
+    await tab.show()
     return await printAndCheck(tab, place)
   } catch (thrown) {
     return refusalFor(thrown)
@@ -66,6 +67,16 @@ export async function printInTab(html: string, place: PrintPlace): Promise<Print
     await tab?.close().catch(() => undefined)
     if (folder !== undefined) await rm(folder, { recursive: true, force: true })
   }
+}
+
+/**
+ * The document with its root hidden until all of it is there. Otherwise the browser lays out what it has read so far whenever it stops reading,
+ * and the line at which it stopped may stand an eighth of a pixel off: other bytes from one print to the next.
+ */
+function hidden(html: string): string {
+  const root = /<html(?=[\s>])/
+  if (!root.test(html)) throw new RangeError('expected a document with an `html` element')
+  return html.replace(root, '<html hidden')
 }
 
 async function printAndCheck(tab: SheetTab, options: PrintOptions): Promise<PrintedPackage | PrintFailure> {

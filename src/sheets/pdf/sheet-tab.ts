@@ -15,8 +15,10 @@ export interface Printing {
 
 /** One document in one tab of the browser. Every call throws `BrowserTrouble` where the browser fails. */
 export interface SheetTab {
-  /** Puts HTML in the places of the elements of these ids. */
+  /** Puts HTML in the places of the elements of these ids. Before `show`. */
   put(parts: ReadonlyMap<string, string>): Promise<void>
+  /** Shows a document that was loaded with `hidden` on its root. */
+  show(): Promise<void>
   cells(): Promise<NumberCells>
   /** The text that the print layout shows. */
   text(): Promise<string>
@@ -37,6 +39,7 @@ export async function openTab(browser: Browser, url: string): Promise<SheetTab> 
   }
   return {
     put: parts => guarded(() => page.evaluate(putParts, [...parts])),
+    show: () => guarded(() => page.evaluate(showRoot)),
     cells: () => guarded(() => page.evaluate(readCells)),
     // biome-ignore lint/performance/useDomNodeTextContent: hidden text is not printed
     text: () => guarded(() => page.evaluate(() => document.body.innerText)),
@@ -105,6 +108,11 @@ function putParts(parts: readonly (readonly [string, string])[]): void {
     if (!place) throw new Error(`the document has no element \`${id}\``)
     place.outerHTML = html
   }
+}
+
+/** Runs in the page. */
+function showRoot(): void {
+  document.documentElement.hidden = false
 }
 
 /** Runs in the page. */

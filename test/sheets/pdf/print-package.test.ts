@@ -128,6 +128,10 @@ describe('late sheets', () => {
 })
 
 describe('the document', () => {
+  test('that has no root to keep hidden while it loads is refused', async () => {
+    await expect(browser.print('<p>No root</p>', { fonts: SAMPLE_FONTS })).rejects.toThrow('an `html` element')
+  })
+
   test('identity: title, language, outline and named browser', async () => {
     const document = await openWithPdfjs(first.pdf)
     const { info } = (await document.getMetadata()) as unknown as { info: Record<string, unknown> }
