@@ -39,6 +39,9 @@ const shared = {
     { name: 'reader-of-pdf', setup: readerOfPdfApart },
   ],
 }
+// Packages in CommonJS that are bundled into an ES module still call for Node's own parts by `require`.
+const ownRequire =
+  "import { createRequire as undercroftRequire } from 'node:module'; const require = undercroftRequire(import.meta.url);"
 // Made whole under another name and then renamed, so that nothing ever finds half a dist/.
 const stage = mkdtempSync(join(root, '.build-'))
 
@@ -70,7 +73,11 @@ async function bundle() {
 async function bundleProgram() {
   const parts = join(stage, 'parts')
   // In parts first: only there is what an import at need brings freed of everything unused.
-  const made = await bundled({ program: 'src/command/run-process.ts', 'keep-code': 'src/command/keep-code.ts' }, parts)
+  const made = await bundled(
+    { program: 'src/command/run-process.ts', 'keep-code': 'src/command/keep-code.ts' },
+    parts,
+    '',
+  )
   await build({
     ...shared,
     absWorkingDir: parts,
@@ -123,7 +130,8 @@ function inAscii(text) {
   return text.replace(/[^\0-\x7f]/g, unit => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`)
 }
 
-async function bundled(entryPoints, outdir) {
+/** A program that ends as CommonJS has `require` already. */
+async function bundled(entryPoints, outdir, js = ownRequire) {
   const { metafile } = await build({
     ...shared,
     entryPoints,
@@ -133,9 +141,7 @@ async function bundled(entryPoints, outdir) {
     define: {
       UNDERCROFT_VERSION: JSON.stringify(JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).version),
     },
-    banner: {
-      js: "import { createRequire as undercroftRequire } from 'node:module'; const require = undercroftRequire(import.meta.url);",
-    },
+    banner: { js },
     metafile: true,
   })
   return metafile

@@ -3,7 +3,7 @@ import { evaluate, type Results } from '../evaluation/evaluate.ts'
 import { makeWorkings } from '../evaluation/make-workings.ts'
 import { plan } from '../evaluation/plan.ts'
 import type { Workings } from '../evaluation/workings.ts'
-import { catalogue } from '../modules/catalogue.ts'
+import { modulesNamed } from '../modules/modules-named.ts'
 import { readNotebookBytes } from '../notebook/read-notebook.ts'
 import type { Notebook } from '../notebook/types.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
@@ -26,13 +26,16 @@ export async function evaluateFile(path: string): Promise<Evaluated> {
 }
 
 /** The same for the bytes of a notebook. */
-export function evaluateBytes(bytes: Uint8Array, path: string): Evaluated {
+export async function evaluateBytes(bytes: Uint8Array, path: string): Promise<Evaluated> {
   const notebook = readNotebookBytes(bytes, { path })
-  const results = evaluate(plan(notebook, catalogue))
+  const results = evaluate(plan(notebook, await modulesNamed(modulesOf(notebook))))
   const workings = makeWorkings(results)
   const { diagnostics } = workings
   return { bytes, notebook, results, workings, diagnostics, status: statusOf(diagnostics) }
 }
+
+const modulesOf = ({ blocks }: Notebook): string[] =>
+  blocks.flatMap(block => (block.kind === 'calc' ? [block.module.text] : []))
 
 /** Errors first, then checks that are not satisfied. */
 export function statusOf(diagnostics: readonly Diagnostic[]): ExitStatus {

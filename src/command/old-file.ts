@@ -7,11 +7,11 @@ import type { Side } from './side.ts'
 /** The older side of a comparison from a file: a notebook, or an issued package, whose attached notebook it is then. */
 export async function oldFile(path: string): Promise<Side> {
   const bytes = await readInput(path, aPackage)
-  if (!isPackage(bytes)) return { label: path, evaluated: evaluateBytes(bytes, path) }
+  if (!isPackage(bytes)) return { label: path, evaluated: await evaluateBytes(bytes, path) }
   const { name, notebook, results } = await readPackage(path, bytes)
   return {
     label: path,
-    evaluated: evaluateBytes(notebook, name),
+    evaluated: await evaluateBytes(notebook, name),
     issued: issuedResults(results),
   }
 }

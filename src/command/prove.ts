@@ -18,7 +18,7 @@ export async function prove(around: Surroundings, path: string, options: ProveOp
   const shown = path === '-' ? 'standard input' : path
   const found = await readPackage(shown, await readInput(path, aPackage))
   terminal.doing(`evaluating ${found.name}`)
-  const evaluated = evaluateBytes(found.notebook, found.name)
+  const evaluated = await evaluateBytes(found.notebook, found.name)
   const made = await makeAgain(around, { found, evaluated, options })
   const proof = compared(around, { path: shown, found, evaluated, made })
   sayProof(terminal, proof, options.format)

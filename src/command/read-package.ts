@@ -47,15 +47,15 @@ export async function readPackage(path: string, bytes: Uint8Array): Promise<Read
     notebook,
     results: Buffer.from(results).toString('utf8'),
     facts,
-    ...(older && facts.since ? { old: oldOf(older[1], facts.since, facts.sinceSays) } : {}),
+    ...(older && facts.since ? { old: await oldOf(older[1], facts.since, facts.sinceSays) } : {}),
     ...(record ? { kept: keptOf(record[0], { notebook: name, bytes: record[1] }) } : {}),
     pages,
   }
 }
 
-const oldOf = (bytes: Uint8Array, label: string, says: unknown): OldSide => ({
+const oldOf = async (bytes: Uint8Array, label: string, says: unknown): Promise<OldSide> => ({
   label,
-  evaluated: evaluateBytes(bytes, label),
+  evaluated: await evaluateBytes(bytes, label),
   says: Array.isArray(says) ? says.map(String) : [],
 })
 

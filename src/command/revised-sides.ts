@@ -104,7 +104,7 @@ async function sideAt(file: FileAt, revision: string): Promise<Revised> {
   const path = found.renamed ? found.path : file.shown
   const words = range ? `${range.from}${range.fork ? '...' : ''}` : revision
   const short = `${words} (${commit.slice(0, 10)})`
-  return { label: `${path} at ${short}`, short, evaluated: evaluateBytes(found.bytes, `${path}@${words}`) }
+  return { label: `${path} at ${short}`, short, evaluated: await evaluateBytes(found.bytes, `${path}@${words}`) }
 }
 
 const fromOf = ({ folder }: FileAt, range: Range): Promise<string> =>

@@ -41,6 +41,7 @@ const copied = [
   'test/modules/input-sets.ts',
   'test/docs/module-pages.test.ts',
   'test/docs/nomenclature.test.ts',
+  'test/docs/at-need.test.ts',
   'test/docs/nomenclature-page.ts',
 ]
 
