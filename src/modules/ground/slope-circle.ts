@@ -10,7 +10,7 @@ import { slopeCircleSteps } from './slope-circle-steps.ts'
 /** Slip of a simple slope of one ground on the worst circle, by Bishop's simplified method of slices. */
 export const slopeCircle = defineModule({
   id: 'slope-circle',
-  version: '1.0.0',
+  version: '1.1.0',
   title: 'Slope that slips on a circle',
   asks: 'Does a pit side or sloping ground stand against a slip on a circle?',
   inputs: slopeCircleInputs,
@@ -23,6 +23,14 @@ export const slopeCircle = defineModule({
   drawing: ['slope_height', 'slope'],
   schedule: { title: 'Slices of the worst circle', list: 'slices', columns: ['alpha', 'b', 'h', 'W_n', 'T'] },
   limits: [
+    limit('gamma_sat >= gamma', {
+      when: { choice: 'water', is: ['level'] },
+      says: 'saturated ground weighs no less than the same ground moist',
+      advice: 'Water that fills its pores only adds weight: one of the two is mistyped, or stands for another ground',
+      otherwise: 'refuse',
+      on: 'gamma_sat',
+      source: cite('statics'),
+    }),
     choiceLimit('strength', ['drained'], {
       when: { choice: 'water', is: ['ratio'] },
       says: 'pore pressure goes with effective stress',
@@ -41,7 +49,8 @@ export const slopeCircle = defineModule({
     }),
   ],
   cautions: [
-    'One ground from the crest to the hard ground, a level crest, nothing at the foot. A soft seam, layers that dip, fissures or an old slip slide on a plane of their own, which no circle shows: check that plane too.',
+    'One ground from the crest to the hard ground, a level crest, nothing at the foot: layers are not in it. Layered ground is run with the strength of its weakest layer throughout, or by slices that know the layers. A soft seam, layers that dip, fissures or an old slip slide on a plane of their own, which no circle shows: check that plane too.',
+    'Water that stands before the foot is not in it, neither on the ground nor against the face: it steadies a slope only as long as it stays. Where any stands or may, the water in the ground is given no lower than it: that is the slope just pumped dry.',
     {
       says: 'The steepest slope that the works rules allow holds beside it, and the flatter of the two is dug. People are in the pit: a competent person looks at its sides each morning and after rain, frost or a shock, and may order everybody out.',
       when: { choice: 'place', is: ['pit'] },

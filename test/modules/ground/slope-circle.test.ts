@@ -146,6 +146,34 @@ describe('slope that slips on a circle', () => {
     expect(run({}, cu).si('F_ord')).toBeCloseTo(run({}, cu).si('F_thin'), 9)
   })
 
+  it('slope-circle: what ten slices give too much on a flat slope in clay does not pass', () => {
+    const flat: Inputs = { ...cu, slope: '20 deg', hard_depth: '20 m' }
+    const first = run({}, flat)
+    const [F, F_least] = [first.si('F_c'), first.si('F_least')]
+    expect(F_least).toBe(Math.min(first.si('F_thin'), first.si('F_net')))
+    expect(F / F_least - 1).toBeGreaterThan(0.005)
+    const at = (factor: number) => {
+      const ran = run({ factor: `${factor}` }, flat)
+      return [ran.satisfied('slope_stands'), ran.satisfied('stands_in_thin_slices')]
+    }
+    expect(at(F_least * 0.9999)).toEqual([true, true])
+    expect(at((F + F_least) / 2)).toEqual([true, false])
+    expect(at(F * 1.0001)).toEqual([false, false])
+  })
+
+  it('slope-circle: refuses saturated ground that weighs less than moist, and water before the foot', () => {
+    const wet = { water: 'level', water_depth: '4 m' }
+    expect(rules({ ...wet, gamma_sat: '20 kN/m^3' })).toEqual([])
+    expect(rules({ ...wet, gamma_sat: '19.99 kN/m^3' })).toEqual(['limit-exceeded'])
+    // Where no water stands the weight below it has no part.
+    expect(rules({ gamma_sat: '19.99 kN/m^3' })).toEqual([])
+    expect(rules({ ...wet, gamma_sat: '20 kN/m^3', water_before_foot: '1 m' })).toEqual(['key-unknown'])
+    expect(rules({ ...wet, gamma_sat: '20 kN/m^3', water_depth: '-0.01 m' })).toEqual(['value-outside-range'])
+    const said = slopeCircle.cautions.join(' ')
+    expect(said).toMatch(/Water that stands before the foot is not in it/)
+    expect(said).toMatch(/layers are not in it/)
+  })
+
   it('slope-circle: refuses what it cannot answer, just outside each edge', () => {
     expect(rules({ slope: '5 deg' })).toEqual([])
     expect(rules({ slope: '4.9 deg' })).toEqual(['value-outside-range'])
