@@ -3,13 +3,13 @@ import type { CaseInput, PublishedCase } from '../module.ts'
 const das = 'B. M. Das, Principles of Foundation Engineering, braced cut'
 const alone: Readonly<Record<string, CaseInput>> = { surcharge: '0 kPa', water_depth: '20 m' }
 
-/** Cases of `braced-pit`; both are recalled and were recomputed. */
+/** Cases of `braced-pit`; those of Das are recalled and were recomputed. */
 export const bracedPitCases: readonly PublishedCase[] = [
   {
     id: 'bra-1',
     source: `${das} in clay of 35 kPa, 7 m deep`,
     status: 'memory',
-    says: 'stiff clay, three struts: struts, wall and waler',
+    says: 'stiff clay, three struts: struts and wall by the hinges; his waler of 101.7 kN·m stands under the middle strut by the hinges',
     inputs: {
       ...alone,
       ground: 'stiff clay',
@@ -28,7 +28,6 @@ export const bracedPitCases: readonly PublishedCase[] = [
       N_s_row_2: '271.2 kN',
       N_low: '162.06 kN',
       M_wall: '27.03 kN*m/m',
-      M_waler: '101.7 kN*m',
     },
     tolerance: { relative: 0.001 },
   },
@@ -66,6 +65,31 @@ export const bracedPitCases: readonly PublishedCase[] = [
       spacing: '3 m',
     },
     answers: { p_e: '80 kPa', P_d: '700 kN/m' },
+    tolerance: { relative: 1e-9 },
+  },
+  {
+    id: 'bra-4',
+    source:
+      'The same cut by tributary area, FHWA GEC 4, by hand: 37.8 × (2.25 - 7 / 8); 37.8 × 2.5; what is left of 37.8 × 5.25; three times each; a waler under 94.5',
+    status: 'computed',
+    says: 'stiff clay, three struts: the middle one bears more by its share of the height',
+    inputs: {
+      ...alone,
+      ground: 'stiff clay',
+      depth: '7 m',
+      gamma: '18 kN/m^3',
+      c: '35 kPa',
+      top_strut: '1 m',
+      struts: [{ z: '3.5 m' }, { z: '6 m' }],
+      spacing: '3 m',
+    },
+    answers: {
+      N_share_1: '155.925 kN',
+      N_share_2: '283.5 kN',
+      N_share_low: '155.925 kN',
+      N_max: '283.5 kN',
+      M_waler: '106.3125 kN*m',
+    },
     tolerance: { relative: 1e-9 },
   },
 ]

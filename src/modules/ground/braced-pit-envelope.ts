@@ -87,7 +87,8 @@ interface Ramps {
 
 /** A strut's own ramps stand in lines of their own. */
 export const strutRamps: Ramps = { top: 'a_z', foot: 'b_z' }
-const rampsAt = (z: string): Ramps => ({ top: `max(ramp - ${z}, 0 m)`, foot: `max(${z} - 3 * ramp, 0 m)` })
+/** The ramps at another level, within its line. */
+export const rampsAt = (z: string): Ramps => ({ top: `max(ramp - ${z}, 0 m)`, foot: `max(${z} - 3 * ramp, 0 m)` })
 
 /** Load of the envelope down to a strut. */
 export function loadTo(z: string, { rises, falls }: EnvelopeShape, ramps: Ramps): string {

@@ -31,12 +31,16 @@ const lagging: readonly Step[] = [
 
 /** Struts, walers, wall or soldier piles, and lagging. */
 export const bracedPitMembers: readonly Step[] = [
-  step('R_max', 'max(struts.R_s, R_low)', {
-    says: 'largest reaction of a strut level',
+  step('N_max', 'max(struts.N_des, N_des_low)', {
+    says: 'load of the most loaded strut',
+    unit: forceUnit,
+    source: statics,
+  }),
+  step('R_max', 'N_max / spacing', {
+    says: 'reaction of its level, for one length of wall',
     unit: lineLoadUnit,
     source: statics,
   }),
-  step('N_max', 'R_max * spacing', { says: 'load of the most loaded strut', unit: forceUnit, source: statics }),
   step('M_waler', 'R_max * spacing^2 / 8', {
     says: 'moment in the waler there, as a simple beam',
     symbol: 'M_wa',

@@ -45,10 +45,10 @@ interface Level {
   readonly shown: string
 }
 
-/** Every level with the load of its strut: a row holds that of the strut above it. */
+/** Every level with the load of its strut: a row holds what the strut above it is made for. */
 function strutLevels(view: SketchView): readonly Level[] {
-  const above = view.rows('struts').map(row => ({ z: row.number('z_up'), shown: row.shown('N_s_row') }))
-  return [...above, { z: view.number('z_low'), shown: view.shown('N_low') }]
+  const above = view.rows('struts').map(row => ({ z: row.number('z_up'), shown: row.shown('N_des') }))
+  return [...above, { z: view.number('z_low'), shown: view.shown('N_des_low') }]
 }
 
 function envelope(view: SketchView, depth: number): readonly Point[] {

@@ -12,6 +12,7 @@ import {
   wholeOf,
 } from './braced-pit-envelope.ts'
 import { bracedPitMembers } from './braced-pit-members.ts'
+import { shareOfLowest, shareOfSpan } from './braced-pit-shares.ts'
 import { forceUnit, lengthUnit, lineLoadUnit, lineMomentUnit } from './ground-units.ts'
 import { noShearLevel } from './no-shear-level.ts'
 
@@ -84,7 +85,8 @@ const spanOf = (shape: EnvelopeShape): readonly Step[] => [
     unit: lineLoadUnit,
   }),
   load('R_s', 'R_over + R_u', { says: 'the strut above bears, for one length of wall', symbol: 'R_up' }),
-  strutLoad('N_s_row', 'R_s * spacing', { says: 'load of the strut above', symbol: 'N_up' }),
+  strutLoad('N_s_row', 'R_s * spacing', { says: 'load of the strut above, by the hinges', symbol: 'N_up' }),
+  ...shareOfSpan(shape),
   solve(noShearLevel, {
     takes: { full: 'p_e', depth: 'depth', upper: 'z_up', lower: 'z', borne: 'P_up', reaction: 'R_u' },
     words: { ground: { choice: 'ground' } },
@@ -140,7 +142,8 @@ export const bracedPitSteps: readonly Step[] = [
     },
   ),
   last('R_low', 'R_l', { says: 'the lowest strut bears, for one length of wall', symbol: 'R_n', unit: lineLoadUnit }),
-  strutLoad('N_low', 'R_low * spacing', { says: 'load of the lowest strut', symbol: 'N_n' }),
+  strutLoad('N_low', 'R_low * spacing', { says: 'load of the lowest strut, by the hinges', symbol: 'N_n' }),
+  ...shareOfLowest,
   last('M_low', 'M_z', {
     says: 'moment of the load above about the lowest strut',
     symbol: 'M_n',

@@ -12,7 +12,7 @@ const peck = cite('peck-1969')
 /** Struts, walers, wall and lagging of a braced pit by the apparent pressure of Peck and hinges at the struts. */
 export const bracedPit = defineModule({
   id: 'braced-pit',
-  version: '1.0.2',
+  version: '1.1.0',
   title: 'Braced pit',
   asks: 'What do struts, walers, wall and lagging of the braced pit bear?',
   inputs: bracedPitInputs,
@@ -99,7 +99,6 @@ export const bracedPit = defineModule({
     'An envelope of struts that were measured: it is no pressure that acts at one time, and not one for the buried walls.',
     'The finished pit only. Every stage of digging, and of taking the struts out again, is reckoned too, and the loss of any one strut.',
     'Loads are those of service: factors on them and on the members come from the code of the members.',
-    'What presses on the wall below the lowest strut relieves the strut above it: make no strut for less than the share of the height next to it brings.',
     'A heavy load close to the edge, frost and swelling clay are not in it; the uniform load is taken to follow the envelope.',
     'The pit bottom has its own checks: heave in clay, uplift and piping where water stands below.',
     {

@@ -31,6 +31,11 @@ export const groundSources = {
     entry:
       'Peck, R. B. (1969). Deep excavations and tunneling in soft ground. 7th International Conference on Soil Mechanics, Mexico, state of the art volume, 225-290 (from memory).',
   },
+  'fhwa-gec-4': {
+    short: 'FHWA GEC 4',
+    entry:
+      'Sabatini, P. J., Pass, D. G. and Bachus, R. C. (1999). Ground anchors and anchored systems. Geotechnical Engineering Circular 4, FHWA-IF-99-015: loads of supports by tributary area and by hinges (from memory).',
+  },
   'dupuit-thiem': {
     short: 'Dupuit and Thiem',
     entry:

@@ -99,7 +99,7 @@ describe('braced-pit', () => {
 
   it('braced-pit: struts, walers, piles and boards from the most loaded level', () => {
     const at = run('stiff', { pile_spacing: '2 m', lagging_stress: '8 MPa' })
-    const R = Math.max(at.si('R_s_1'), at.si('R_s_2'), at.si('R_low'))
+    const R = Math.max(...['N_des_1', 'N_des_2', 'N_des_low'].map(at.si)) / 3
     expect(at.si('N_max')).toBeCloseTo(3 * R, 6)
     expect(at.si('M_waler')).toBeCloseTo((9 * R) / 8, 6)
     expect(at.si('M_pile')).toBeCloseTo(2 * at.si('M_wall'), 6)
@@ -107,6 +107,42 @@ describe('braced-pit', () => {
     expect(at.si('t_lag')).toBeCloseTo(0.09, 9)
     expect(run('stiff', { pile_spacing: '2 m' }).has('t_lag')).toBe(false)
     expect(run('stiff').has('M_pile')).toBe(false)
+  })
+
+  it('braced-pit: no strut is made for less than its share of the height', () => {
+    // Sand, 31.2 kPa: shares by hand, halfway at 2.25 and 4.75 m of 8 m, 3 m of wall to a strut.
+    const at = run('sand')
+    const shares = [2.25, 2.5, 3.25].map(height => 3 * 31_200 * height)
+    for (const [i, name] of ['N_share_1', 'N_share_2', 'N_share_low'].entries())
+      expect(at.si(name)).toBeCloseTo(shares[i] ?? 0, 6)
+    // Hinge at 3.5 m: moments about it, and about the lowest strut at 6 m of what is below.
+    const top = (3 * 31_200 * 3.5 ** 2) / 2 / 2.5
+    expect(at.si('N_des_1')).toBeCloseTo(Math.max(top, shares[0] ?? 0), 6)
+    expect(at.si('N_s_row_2')).toBeLessThan(shares[1] ?? 0)
+    expect(at.si('N_des_2')).toBeCloseTo(shares[1] ?? 0, 6)
+    expect(at.si('N_des_low')).toBe(at.si('N_low'))
+    expect(at.si('N_low')).toBeGreaterThan(shares[2] ?? 0)
+  })
+
+  it('braced-pit: what lies below the lowest strut does not relieve the top strut', () => {
+    // Two struts at 1 and 4 m of 8 m: by moments the top one would bear nothing at all.
+    const at = run('sand', { struts: [{ z: '4 m' }] })
+    expect(at.si('N_s_row_1')).toBeCloseTo(0, 6)
+    expect(at.si('N_des_1')).toBeCloseTo(3 * 31_200 * 2.5, 6)
+    expect(at.si('N_max')).toBeCloseTo(3 * 31_200 * 8, 6)
+  })
+
+  it('braced-pit: by the hinges the waler is that of Das, 101.7 kN m', () => {
+    const { inputs } = bracedPit.published[0] ?? { inputs: {} }
+    expect((runModule(bracedPit, inputs).si('N_s_row_2') * 3) / 8 / 1000).toBeCloseTo(101.7, 1)
+  })
+
+  it('braced-pit: the shares of all struts are the whole envelope', () => {
+    for (const ground of ['sand', 'soft', 'stiff']) {
+      const at = run(ground, { top_strut: '0.5 m', struts: [{ z: '2 m' }, { z: '5 m' }, { z: '7.5 m' }] })
+      const all = ['N_share_1', 'N_share_2', 'N_share_3', 'N_share_low'].reduce((sum, name) => sum + at.si(name), 0)
+      expect(all / 3 / at.si('P_d')).toBeCloseTo(1, 9)
+    }
   })
 
   it('braced-pit: the capacity of a strut is checked on both sides', () => {
