@@ -9,6 +9,7 @@ export function ownFault(line: PlannedLine, slots: Float64Array): Diagnostic {
     severity: 'error',
     place: line.place,
     says,
+    ...(rule === 'value-not-finite' && { help: endless }),
   })
   switch (line.kind) {
     case 'look': {
@@ -36,5 +37,8 @@ export function ownFault(line: PlannedLine, slots: Float64Array): Diagnostic {
       )
   }
 }
+
+const endless =
+  'Look at the values that go in: something is divided by nothing, a root or logarithm is of a negative number, or a power passes all bounds'
 
 const written = (name: string, formula: string): string => `\`${name} = ${formula}\``

@@ -1,7 +1,7 @@
 import { nearestName } from '../diagnostic/nearest-name.ts'
 import type { Rule } from '../diagnostic/rules.ts'
 import { error, type Reading } from './reading.ts'
-import type { Keyed } from './types.ts'
+import type { Entry, Keyed, Written } from './types.ts'
 
 interface Known {
   readonly keys: readonly string[]
@@ -15,10 +15,18 @@ interface Known {
 
 /** Reports every key that is not known here, with the nearest that is. */
 export function refuseOtherKeys(entries: readonly Keyed[], { keys, rule, of, help, reading }: Known): void {
-  for (const { key } of entries) {
+  for (const { key, value } of entries) {
     if (keys.includes(key.text)) continue
     const near = nearestName(key.text, keys)
     const says = `${of} has no key \`${key.text}\``
-    error(reading, rule, { place: key.place, says, help: near === undefined ? help : `Write \`${near}\`` })
+    const write = isCutOff(key, value) ? afterComma : help
+    error(reading, rule, { place: key.place, says, help: near === undefined ? write : `Write \`${near}\`` })
   }
 }
+
+const afterComma =
+  'A comma ends a value inside `{ }`: put a text that has one in single quotes, and write a number without it'
+
+/** Whether the key has no colon, as the rest of a value that held a comma has none. */
+const isCutOff = (key: Written, value: Entry): boolean =>
+  value.kind === 'scalar' && value.written.place.end === key.place.end && !key.text.includes(':')

@@ -52,11 +52,11 @@ export function yamlSentence(error: YAMLError, rest: string): YamlSentence {
         'Leave the line out',
       )
     case 'KEY_OVER_1024_CHARS':
-      return syntax('A key is longer than 1024 characters')
+      return syntax('A key is longer than 1024 characters', 'Write a short key, and `: ` after it')
     case 'BLOCK_IN_FLOW':
       return syntax(
-        'An indented list or map stands inside brackets',
-        'Write `[a, b]` or `{ key: value }` in full inside brackets',
+        'A value inside brackets holds `: `, or a list or map of several lines stands there',
+        `${quote}, or write \`[a, b]\` or \`{ key: value }\` in full`,
       )
     default:
       return syntax(`The block cannot be read here: ${sentence(error.message)}`)
@@ -74,9 +74,12 @@ function badIndent(message: string): YamlSentence {
 }
 
 function missing(message: string): YamlSentence {
-  if (message.includes('quote')) return syntax('A quote is opened and not closed')
+  if (message.includes('quote'))
+    return syntax('A quote is opened and not closed', 'Close it with a quote of the same kind')
   if (/key/i.test(message))
     return syntax('The line has no `: ` between key and value', 'Write `key: value`, with a blank after the colon')
+  if (message.includes('Missing ,'))
+    return syntax('Inside brackets, what stands here is neither a value of its own nor part of the one before', quote)
   return syntax(`The block cannot be read here: ${sentence(message)}`)
 }
 
@@ -87,7 +90,8 @@ function unexpected(message: string, rest: string): YamlSentence {
       'Write a negative number without the blank, `-5`, or put the list on lines of its own',
     )
   }
-  if (message.includes('in flow')) return syntax('A comma has nothing before it')
+  if (message.includes('in flow'))
+    return syntax('A comma has nothing before it', 'Leave the comma out, or write what is missing before it')
   if (/block scalar|Not a YAML token/i.test(message))
     return syntax('A value that begins with `>` or `|` opens a text of several lines', quote)
   const seen = rest.trim() === '' ? '' : `: \`${rest.trim().slice(0, 40)}\``

@@ -40,6 +40,7 @@ describe('values that are none', () => {
       const ran = run(fence('work v', `u = 1 - 1\nx = ${formula}\ny = x + 1\nz = 2`))
       expect(said(ran.errors)).toEqual([`value-not-finite: \`x = ${formula}\` has no finite value for these numbers`])
       expect(ran.errors[0]?.stops).toBe(1)
+      expect(ran.errors[0]?.help).toContain('divided by nothing')
       expect(ran.line('v', 'x')).toBeUndefined()
       expect(ran.line('v', 'y')).toBeUndefined()
       expect(shownOf(ran.line('v', 'z'))).toBe('2')

@@ -88,6 +88,25 @@ describe('YAML of a block: refusals', () => {
     expect(onlyFault(inputs('layers:\n\t- a').notebook).says).toBe('The line is indented with a tab')
     expect(onlyFault(inputs('layers: [, a]').notebook).says).toBe('A comma has nothing before it')
   })
+  it.each([
+    ['load: { at: base: 3 kN }', 'A value inside brackets holds `: `', 'single quotes'],
+    ['load: { at: base, see {B} }', 'Inside brackets, what stands here', 'single quotes'],
+    ['load: "3 kN', 'A quote is opened', 'Close it'],
+    ['load: [, a]', 'A comma has nothing before it', 'Leave the comma out'],
+  ])('%j says what is wrong and what to write', (lines, says, help) => {
+    const fault = onlyFault(inputs(lines).notebook)
+    expect(fault.says).toContain(says)
+    expect(fault.help).toContain(help)
+  })
+  it.each([
+    ['cover: { value: 8,000 mm, basis: survey }', 'A comma ends a value'],
+    ['cover: { value: 8 mm, basis: survey, sheet 4 }', 'A comma ends a value'],
+    ['cover: { value: 8 mm, of: survey }', 'Its keys are'],
+    ['cover: { value: 8 mm, bassis: survey }', 'Write `basis`'],
+  ])('%j: a value cut off by a comma is told from an unknown key', (lines, help) => {
+    const { notebook } = fenceOf('assume site', lines)
+    expect(notebook.diagnostics.find(({ rule }) => rule === 'key-unknown')?.help).toContain(help)
+  })
   it('a second key notes where the first stands', () => {
     const fault = onlyFault(inputs('load: 1 kN\nspan: 2 m\nload: 3 kN').notebook)
     expect(fault.place).toMatchObject({ line: 8, column: 1 })
