@@ -37,9 +37,10 @@ export async function schedules(
   if (status === exitStatus.notebook) return status
   const all = csvsOf(workings)
   const asked = name === undefined ? all : [named(all, name)]
+  if (asked.length === 0) terminal.say('The notebook has no schedules, and no values that go to the drawings')
   if (out !== undefined) await write(around, { file, out }, asked)
   else if (name !== undefined) terminal.exactly(asked[0]?.text() ?? '')
-  else
+  else if (all.length > 0)
     terminal.answer(
       columns(
         ['name', 'lines', 'schedule'],

@@ -1,7 +1,8 @@
 import { randomUUID } from 'node:crypto'
-import { access, constants, mkdir, realpath, rename, rm, stat, writeFile } from 'node:fs/promises'
+import { access, constants, realpath, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { dirname } from 'node:path'
 import { exitStatus } from './exit-status.ts'
+import { makeFolder } from './make-folder.ts'
 import { codeOf, reasonOf } from './reason-of.ts'
 import { Stopped } from './stopped.ts'
 
@@ -53,7 +54,7 @@ const partOf = (place: string): string => `${place}.${randomUUID().slice(0, 8)}.
 
 /** The file a path leads to, through links; its folder is made. */
 async function placeOf(path: string, terms: WriteTerms): Promise<string> {
-  await refusing(path, terms, async () => void (await mkdir(dirname(path), { recursive: true })))
+  await refusing(path, terms, () => makeFolder(dirname(path)))
   const place = await realpath(path).catch(() => path)
   const there = await stat(place).catch(() => undefined)
   if (there?.isDirectory()) throw refused(path, 'a folder of that name is there', terms)

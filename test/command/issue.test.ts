@@ -150,7 +150,7 @@ describe('issue into a place that cannot be written', () => {
     const { status, stdout, stderr } = await undercroft(['issue', 'roof.md', '--out', 'out'], { cwd })
     expect([status, stdout]).toEqual([4, ''])
     expect(stderr).toBe(
-      '`out/roof.html` cannot be written: something of that name is there already\nName another folder with `--out FOLDER`\n',
+      '`out/roof.html` cannot be written: a part of the path is not a folder\nName another folder with `--out FOLDER`\n',
     )
     expect(readFileSync(join(cwd, 'out'), 'utf8')).toBe('a file')
   })

@@ -30,6 +30,15 @@ describe('schedules', () => {
     expect(readFileSync(join(cwd, 'out', 'roof.drawing-values.csv'), 'utf8')).toBe(stdout)
   })
 
+  it('says so where there are none', async () => {
+    const cwd = folderWith({ 'roof.md': sound })
+    for (const more of [[], ['--out', 'out']]) {
+      const { status, stdout, stderr } = await undercroft(['schedules', 'roof.md', ...more], { cwd })
+      expect([status, stdout]).toEqual([0, ''])
+      expect(stderr).toContain('The notebook has no schedules')
+    }
+  })
+
   it('gives nothing from a notebook with errors, and names the nearest where there is no such schedule', async () => {
     const cwd = folderWith({ 'roof.md': drawn, 'faulty.md': faulty })
     const none = await undercroft(['schedules', 'faulty.md'], { cwd })
