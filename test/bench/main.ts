@@ -14,7 +14,8 @@ const parts: Readonly<Record<string, () => void | Promise<void>>> = {
 
 const asked = process.argv.slice(2)
 const unknown = asked.filter(name => !Object.hasOwn(parts, name))
-if (unknown.length > 0) throw new RangeError(`no part ${unknown.join(', ')}: there are ${Object.keys(parts).join(', ')}`)
+if (unknown.length > 0)
+  throw new RangeError(`no part ${unknown.join(', ')}: there are ${Object.keys(parts).join(', ')}`)
 
 process.stdout.write(`Node ${process.version}, ${process.platform} ${process.arch}; medians of one run\n`)
 for (const [name, bench] of Object.entries(parts)) if (asked.length === 0 || asked.includes(name)) await bench()
