@@ -33,30 +33,36 @@ function inputOf(module: Module, where: { list?: string; field: string }): Quant
 
 function rangesOf(input: QuantityInput, about: { entity: Entity; block: number; alive: number }): PlannedRange[] {
   const { above, below, least, most, usual } = input
-  // Bounds are read once: the closures run for every changed assumption.
-  const si = (text: string): number => ownLiteral(text).si
-  const words = (bound: string): string => boundText(bound, about.entity)
   const ranges: PlannedRange[] = []
-  const add = (says: string, refuses: boolean, keeps: (value: number) => boolean): void => {
-    ranges.push({ ...about, says, refuses, keeps })
+  const refuse = (says: string, text: string | undefined, keeps: (bound: number) => Keeps): void => {
+    if (text === undefined) return
+    const { si, words } = boundOf(text, about.entity)
+    ranges.push({ ...about, says: `${says} ${words}`, refuses: true, keeps: keeps(si) })
   }
-  if (above !== undefined) add(`greater than ${words(above)}`, true, isAbove(si(above)))
-  if (below !== undefined) add(`less than ${words(below)}`, true, isUnder(si(below)))
-  if (least !== undefined) add(`at least ${words(least)}`, true, isFrom(si(least)))
-  if (most !== undefined) add(`at most ${words(most)}`, true, isTo(si(most)))
+  refuse('greater than', above, isAbove)
+  refuse('less than', below, isUnder)
+  refuse('at least', least, isFrom)
+  refuse('at most', most, isTo)
   if (usual) {
-    const [from, to] = [isFrom(si(usual[0])), isTo(si(usual[1]))]
-    add(`usually ${words(usual[0])} to ${words(usual[1])}`, false, value => from(value) && to(value))
+    const [from, to] = [boundOf(usual[0], about.entity), boundOf(usual[1], about.entity)]
+    const [isFromFirst, isToLast] = [isFrom(from.si), isTo(to.si)]
+    const keeps = (value: number): boolean => isFromFirst(value) && isToLast(value)
+    ranges.push({ ...about, says: `usually ${from.words} to ${to.words}`, refuses: false, keeps })
   }
   return ranges
 }
 
-/** A bound in the unit that the author typed, or that the value is shown in: to three figures where it is defined in another. */
-function boundText(bound: string, { typed, unit: shown }: Entity): string {
-  const { digits, unit: own, si } = ownLiteral(bound)
+interface Bound {
+  readonly si: number
+  readonly words: string
+}
+
+/** A bound with its words in the unit that the author typed, or that the value is shown in: to three figures where it is defined in another. */
+function boundOf(text: string, { typed, unit: shown }: Entity): Bound {
+  const { digits, unit: own, si } = ownLiteral(text)
   const unit = typed?.unit ?? shown
   const number = own.text === unit.text ? digits : String(Number(digitsOf(inUnit(si, unit), 3)))
-  return shownWords(typedShown({ digits: number, unit }))
+  return { si, words: shownWords(typedShown({ digits: number, unit })) }
 }
 
 type Keeps = (value: number) => boolean

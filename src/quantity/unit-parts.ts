@@ -46,6 +46,7 @@ const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹'
 
 /** Typed characters turned into the spelling of the list: `µm` is `um`, `°C` is `degC`, `Ω` is `ohm`, `%` is `percent`. */
 export function unitSpelling(typed: string): string {
+  if (/^\w*$/.test(typed)) return typed
   return typed
     .replace(/^[µμ](?=[A-Za-z])/u, 'u')
     .replace(/^(?:°C|℃)$/u, 'degC')
