@@ -17,7 +17,7 @@ const warm = { says: 'resistance of the warm conductor', unit: lineResistance } 
 /** Drop of voltage in a copper cable by American wire gauge, and its fuse. */
 export const cableDropAwg = defineModule({
   id: 'cable-drop-awg',
-  version: '1.1.0',
+  version: '1.2.0',
   title: 'Drop of voltage in a cable, American wire gauge',
   asks: 'What voltage does this copper cable lose, and does its fuse protect it?',
   code: 'NFPA 70',

@@ -63,6 +63,15 @@ export const cableDropInputs = {
     unit: amperes,
     above: '0 A',
   }),
+  charging_current: quantity('current', {
+    says: 'charging current through the fuse, for hours',
+    note: 'All that may charge the bank through this cable at once, no load taken off. Left out where nothing charges through it',
+    symbol: 'I_ch',
+    unit: amperes,
+    above: '0 A',
+    most: '1000 A',
+    optional: true,
+  }),
   device: choice({
     says: 'what protects the cable',
     words: {
@@ -123,6 +132,7 @@ export const cableDropLimits: readonly Limit[] = [
 
 export const cableDropCautions: readonly string[] = [
   'The fuse stands within 0.2 m of the terminal of the bank: before it nothing protects the cable.',
+  'What charges the bank through this fuse flows for hours: the block must be given it.',
   'Low voltage sets fire as well as any other: a loose joint glows at 12 V.',
   'Bundles, conduits and heat lower the current that a cable may carry; it must be in the figure entered.',
   'Joints, fuses and switches drop voltage too: leave room for them under the limit.',

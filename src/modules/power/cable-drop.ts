@@ -17,7 +17,7 @@ const coefficient = { says: 'rise of resistance for each kelvin, at 20 °C', sym
 /** Drop of voltage in a cable with conductors of IEC 60228, and its fuse. */
 export const cableDrop = defineModule({
   id: 'cable-drop',
-  version: '1.1.0',
+  version: '1.2.0',
   title: 'Drop of voltage in a cable, metric sizes',
   asks: 'What voltage does this cable lose, and does its fuse protect it?',
   code: 'IEC 60228',

@@ -71,6 +71,19 @@ describe('cable drop', () => {
     expect(run({ fuse: '25.1 A' }).satisfied('fuse_protects')).toBe(false)
   })
 
+  // NFPA 70, 690.9: 1.25 times the current that flows on; a regulator of 60 A wants a fuse of 75 A or more (memory)
+  it('cable-drop: a fuse that is charged through has a quarter over the charging current', () => {
+    const charged = (fuse: string) => run({ charging_current: '60 A', fuse, ampacity: '125 A', area: '35 mm^2' })
+    expect(charged('75 A').errors).toEqual([])
+    expect(charged('75 A').shown('I_cont')).toBe('75.00 A')
+    expect(charged('75 A').satisfied('fuse_holds')).toBe(true)
+    expect(charged('74.9 A').satisfied('fuse_holds')).toBe(false)
+    expect(run().has('I_cont')).toBe(false)
+    expect(rules({ charging_current: '0 A' })).toEqual(['value-outside-range'])
+    expect(rules({ charging_current: '1000 A' })).toEqual([])
+    expect(rules({ charging_current: '1001 A' })).toEqual(['value-outside-range'])
+  })
+
   // IEC 60364-4-43, 433.1: I_2 at most 1.45 I_z; IEC 60269-1: I_2 is 1.6 I_n from 16 A, 1.9 from 4 A to 16 A, 2.1 to 4 A (memory)
   it.each([
     ['fuse', 16, 1.6],
