@@ -46,7 +46,7 @@ export const retainingStability = defineModule({
     choiceLimit('overall', ['checked apart', 'level firm ground'], {
       says: 'overall failure, of the ground with the wall in it, is answered',
       advice:
-        'Check the slope with the wall in it: no check of this block stands without it (long slopes: `infinite-slope`)',
+        'Check the slope with the wall in it: no check of this block stands without it (a slip on a circle: `slope-circle`; a long slope: `infinite-slope`)',
       otherwise: 'warn',
       on: 'overall',
       source: cite('en-1997-1', '9.7.2, from memory'),
