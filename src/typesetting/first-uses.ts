@@ -3,8 +3,8 @@ import type { Anchor } from './anchor.ts'
 
 /** Where words that several places share stand in full: each answer is an earlier place, or nothing at the first. */
 export interface FirstUses {
-  /** The first block of the same module. */
-  readonly block: (block: CalcWorking) => CalcWorking | undefined
+  /** The earlier block, of this module or another, that has told most of the cautions of this one and none that do not hold here. */
+  readonly cautions: (block: CalcWorking) => CalcWorking | undefined
   /** The first block whose second method was worked, of the same module. */
   readonly second: (block: CalcWorking) => CalcWorking | undefined
   /** The first line that read from the same table, or used the same numerical method. */
@@ -14,7 +14,6 @@ export interface FirstUses {
 /** The first uses in a package, in its own order. */
 export function firstUses({ blocks }: Pick<Workings, 'blocks'>): FirstUses {
   const calcs = blocks.filter((block): block is CalcWorking => block.kind === 'calc')
-  const modules = firstOf(calcs, ({ module }) => module)
   const seconds = firstOf(
     calcs.filter(({ second }) => second && !second.absent),
     ({ module }) => module,
@@ -23,10 +22,17 @@ export function firstUses({ blocks }: Pick<Workings, 'blocks'>): FirstUses {
   const earlier = <T extends { readonly id: string }>(first: T | undefined, own: { readonly id: string }) =>
     first && first.id !== own.id ? first : undefined
   return {
-    block: block => earlier(modules.get(block.module), block),
+    cautions: block => toldBefore(calcs, block),
     second: block => earlier(seconds.get(block.module), block),
     line: line => earlier(lines.get(sharedWords(line)), line),
   }
+}
+
+function toldBefore(calcs: readonly CalcWorking[], { id, cautions }: CalcWorking): CalcWorking | undefined {
+  const own = calcs.findIndex(block => block.id === id)
+  const told = calcs.slice(0, own).filter(before => before.cautions.every(one => cautions.includes(one)))
+  const most = Math.max(1, ...told.map(before => before.cautions.length))
+  return told.find(before => before.cautions.length === most)
 }
 
 function firstOf<T>(items: readonly T[], key: (item: T) => string): ReadonlyMap<string, T> {

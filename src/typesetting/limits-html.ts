@@ -31,14 +31,13 @@ function limitItem({ says, kept, method, reference }: LimitLine, setting: Settin
   ])
 }
 
-/** What an engineer must keep in mind with this method; what an earlier use of the module says already is not said again. */
+/** What an engineer must keep in mind with this method; what an earlier block says already is not said again. */
 export function cautionsHtml(block: CalcWorking, setting: Setting): Element[] {
   const { cautions } = block
   if (cautions.length === 0) return []
-  const before = setting.first.block(block)
-  const said = before?.cautions.every(one => cautions.includes(one)) ? before : undefined
+  const said = setting.first.cautions(block)
   const own = said ? cautions.filter(one => !said.cautions.includes(one)) : cautions
-  if (said && said.cautions.length > 0) {
+  if (said) {
     return [
       h('p.cautions-before', [h('b', 'Cautions: '), ...asAt(said), own.length > 0 ? '; and here:' : '.']),
       ...listed(own, setting),

@@ -52,6 +52,42 @@ describe('first uses: said in full once', () => {
   })
 })
 
+describe('cautions that modules share', () => {
+  const inputs = { width: '2 m', depth: '1 m', strength: 'undrained', c_u: '80 kPa', gamma: '18 kN/m^3' }
+  const water = { gamma_sat: '19 kN/m^3', water_depth: '9 m' }
+  const meyerhof = calc('bearing-meyerhof', 'raft', {
+    ...inputs,
+    ...water,
+    length: '4 m',
+    load: '900 kN',
+    above: 'left out',
+  })
+  const terzaghi = calc('bearing-terzaghi', 'strip', { ...inputs, ...water, shape: 'strip', pressure: '100 kPa' })
+  const told = (...blocks: ReturnType<typeof calc>[]) => {
+    const model = modelOf({
+      blocks,
+      body: { type: 'root', children: blocks.map((_, index) => blockAt(index)) },
+    })
+    const set = settingOf(model.workings, { medium: 'screen' })
+    return model.workings.blocks.map(block => textOf(workingHtml(block, 3, set)).replaceAll(/\s+/g, ' '))
+  }
+  const shared = 'Clay is checked twice'
+  const alone = 'A central, vertical load only'
+
+  it('another module says where they stand, and its own after them', () => {
+    const [first, second] = told(meyerhof, terzaghi)
+    expect(first).toContain(shared)
+    expect(second).not.toContain(shared)
+    expect(second).toMatch(/Cautions: as at 1; and here:.*A central, vertical load only/)
+  })
+  it('but stand in full where the earlier block has one that does not hold here', () => {
+    const [first, second] = told(terzaghi, meyerhof)
+    expect(first).toContain(alone)
+    expect(second).toContain(shared)
+    expect(second).not.toContain('Cautions: as at')
+  })
+})
+
 describe('symbols of one line', () => {
   it('two values of one symbol are told apart by their blocks; one alone is not', () => {
     const steps = pages[2] ? all(pages[2], element => classed(element, 'step')) : []
