@@ -31,5 +31,12 @@ function sentence(text: string, { code, message, pos }: YAMLParseError): string 
   if (code === 'MULTIPLE_DOCS') return 'A second document begins here, and a record is one'
   if (code === 'DUPLICATE_KEY') return `\`${/^[^:,{}]*/.exec(text.slice(pos[0]))?.[0].trim()}\` stands here twice`
   if (/call stack/.test(message)) return 'Lists stand too deep inside each other here'
-  return message.replace(/\s+/g, ' ').trim()
+  const close = code === 'BAD_INDENT' ? /[\]}]$/.exec(message)?.[0] : undefined
+  if (close) return `What is opened before this is not closed with \`${close}\`; perhaps the file is cut short`
+  if (code === 'MISSING_CHAR' && message.includes('quote')) return 'A quote is opened here and not closed'
+  if (code === 'MISSING_CHAR' && /key/i.test(message)) return 'This line is no entry of a record: take it out'
+  return `The record cannot be read here: ${message
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(/^./, first => first.toLowerCase())}`
 }

@@ -110,6 +110,12 @@ describe('tick', () => {
     ],
     ['that is cut short', 'thrust:\n  - { step: u, by: "A', /^a\.checked\.yaml:2 {2}[^\n]*\nMend/],
     ['of two documents', 'thrust:\n---\nrest:\n', /^a\.checked\.yaml:2 {2}A second document begins here/],
+    [
+      'with a map that is not closed',
+      'thrust:\n  - { step: u, by: A\n',
+      /^a\.checked\.yaml:\d {2}What is opened .* `}`/,
+    ],
+    ['with a line that is no entry', 'thrust:\nrest\n', /^a\.checked\.yaml:2 {2}This line is no entry .*\nMend/],
     ['with a block twice', 'thrust:\nthrust:\n', /^a\.checked\.yaml:\d {2}`thrust` stands here twice\nMend/],
     [
       'that is no text',
