@@ -81,3 +81,15 @@ export const stroke = (
   points: readonly Point[],
   more: { readonly dashed?: true } = {},
 ): Shape => ({ kind: 'line', weight, points, ...more })
+
+/** A rectangle with its sides along the axes. */
+export const rectangle = (fill: Fill, x: readonly [number, number], y: readonly [number, number]): Shape => ({
+  kind: 'polygon',
+  fill,
+  points: [
+    [x[0], y[0]],
+    [x[1], y[0]],
+    [x[1], y[1]],
+    [x[0], y[1]],
+  ],
+})

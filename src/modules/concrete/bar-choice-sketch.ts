@@ -1,4 +1,4 @@
-import type { Drawing, Point, Shape, SketchView } from '../sketch.ts'
+import { type Drawing, type Point, rectangle, type Shape, type SketchView } from '../sketch.ts'
 
 /** One bar cut across, as a ring of twelve corners. */
 export function barDot([x, y]: Point, diameter: number): Shape {
@@ -8,18 +8,6 @@ export function barDot([x, y]: Point, diameter: number): Shape {
   })
   return { kind: 'polygon', points, fill: 'void' }
 }
-
-/** A rectangle of concrete from the origin. */
-export const concreteBox = (width: number, height: number): Shape => ({
-  kind: 'polygon',
-  points: [
-    [0, 0],
-    [width, 0],
-    [width, height],
-    [0, height],
-  ],
-  fill: 'concrete',
-})
 
 /** Places of a row of bars, centred on a width. */
 export function barPlaces(width: number, spacing: number, most = 30): readonly number[] {
@@ -38,7 +26,7 @@ export function drawBarChoice(view: SketchView): Drawing {
     says: `Section ${view.shown('thickness')} thick with bars of ${view.shown('phi')} at ${view.shown('spacing')}, cover ${view.shown('cover')}: ${view.shown('A_s')} provided, ${view.shown('A_need')} needed.`,
     toScale: true,
     shapes: [
-      concreteBox(width, thickness),
+      rectangle('concrete', [0, width], [0, thickness]),
       ...places.map(x => barDot([x, level], phi)),
       { kind: 'dimension', from: [0, 0], to: [0, thickness], off: 8, label: view.label('thickness') },
       { kind: 'dimension', from: [width, level - phi / 2], to: [width, 0], off: 8, label: view.label('cover') },

@@ -1,10 +1,11 @@
 import { defineModule, type PublishedCase } from '../module.ts'
 import { cite } from '../sources.ts'
-import { choice, length, limit, ratio } from '../words.ts'
+import { choice, length, limit } from '../words.ts'
 import { stripLoads } from './continuous-strip-inputs.ts'
 import { panelWords } from './is456-table-26.ts'
 import { twoWaySlabAci63Second } from './two-way-slab-aci-63-second.ts'
 import { method3Steps } from './two-way-slab-aci-63-steps.ts'
+import { platePoisson } from './two-way-slab-plate-steps.ts'
 import { twoWaySlabSketch } from './two-way-slab-sketch.ts'
 
 const span = { SI: 'm', US: 'ft' }
@@ -48,14 +49,7 @@ export const twoWaySlabAci63 = defineModule({
     long_span: length({ says: 'long span, clear', symbol: 'l_b', unit: span, above: '0 m', usual: ['1 m', '16 m'] }),
     ...stripLoads,
     edges: choice({ says: 'over which edges the slab runs on', words: panelWords }),
-    poisson: ratio({
-      says: "Poisson's ratio of the elastic plate",
-      note: 'Of the second method only: 0 to compare with the table, 0.2 for concrete',
-      symbol: 'nu',
-      least: '0',
-      most: '0.3',
-      default: '0',
-    }),
+    poisson: platePoisson,
   },
   steps: method3Steps,
   results: ['M_x_mid', 'M_x_sup', 'M_x_dis', 'M_y_mid', 'M_y_sup', 'M_y_dis', 'V_long', 'V_short', 'load'],

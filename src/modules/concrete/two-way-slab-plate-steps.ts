@@ -1,6 +1,6 @@
 import type { Step } from '../module.ts'
 import { cite } from '../sources.ts'
-import { solve, step, when } from '../words.ts'
+import { ratio, solve, step, when } from '../words.ts'
 import { continuous, type PanelEdges } from './panel-edges.ts'
 import { twoWaySlabPlate } from './two-way-slab-plate.ts'
 
@@ -13,11 +13,22 @@ export interface Direction {
   readonly axis: 'x' | 'y'
   readonly span: string
 }
+
 /** The short span and the long one. */
 export const directions: readonly Direction[] = [
   { kind: 'long', axis: 'x', span: 'short span' },
   { kind: 'short', axis: 'y', span: 'long span' },
 ]
+
+/** Poisson's ratio, as `plateSteps` take it. */
+export const platePoisson = ratio({
+  says: "Poisson's ratio of the elastic plate",
+  note: 'Of the second method only: 0 to compare with the table, 0.2 for concrete',
+  symbol: 'nu',
+  least: '0',
+  most: '0.3',
+  default: '0',
+})
 
 /** The panel as an elastic plate: takes the ratio `r` of long to short span, `poisson`, `load` and `short_span`. */
 export const plateSteps: readonly Step[] = [

@@ -1,9 +1,10 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
-import { check, choice, choiceLimit, length, limit, pressure, ratio, step } from '../words.ts'
+import { check, choice, choiceLimit, length, limit, pressure, step } from '../words.ts'
 import { panelWords } from './is456-table-26.ts'
 import { twoWaySlabCases } from './two-way-slab-cases.ts'
 import { momentSteps } from './two-way-slab-moments.ts'
+import { platePoisson } from './two-way-slab-plate-steps.ts'
 import { twoWaySlabSecond } from './two-way-slab-second.ts'
 import { twoWaySlabSketch } from './two-way-slab-sketch.ts'
 
@@ -49,14 +50,7 @@ export const twoWaySlab = defineModule({
         'free to lift': 'nothing holds the corners, no corner steel: Table 27, simply supported on four sides only',
       },
     }),
-    poisson: ratio({
-      says: "Poisson's ratio of the elastic plate",
-      note: 'Of the second method only: 0 to compare with the table, 0.2 for concrete',
-      symbol: 'nu',
-      least: '0',
-      most: '0.3',
-      default: '0',
-    }),
+    poisson: platePoisson,
   },
   steps: [
     step('r', 'long_span / short_span', {

@@ -1,4 +1,4 @@
-import type { Drawing, Shape, SketchView } from '../sketch.ts'
+import { type Drawing, rectangle, type Shape, type SketchView } from '../sketch.ts'
 
 /** Section of the strip: wall, ends, pressure from the left, moments and reactions where they act. */
 export function wallStripSketch(view: SketchView): Drawing {
@@ -15,16 +15,7 @@ export function wallStripSketch(view: SketchView): Drawing {
 function wall(view: SketchView, height: number): readonly Shape[] {
   const width = view.number('thickness')
   return [
-    {
-      kind: 'polygon',
-      points: [
-        [0, 0],
-        [width, 0],
-        [width, height],
-        [0, height],
-      ],
-      fill: 'concrete',
-    },
+    rectangle('concrete', [0, width], [0, height]),
     ...end(view.word('base'), { at: 0, out: -1, width, height }),
     ...end(view.word('top'), { at: height, out: 1, width, height }),
     { kind: 'dimension', from: [width, height], to: [width, 0], off: 6, label: {} },

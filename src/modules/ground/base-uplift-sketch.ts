@@ -1,4 +1,4 @@
-import { type Drawing, type Fill, type Point, type Shape, type SketchView, stroke } from '../sketch.ts'
+import { type Drawing, type Point, rectangle, type Shape, type SketchView, stroke } from '../sketch.ts'
 
 interface Section {
   readonly depth: number
@@ -21,7 +21,7 @@ export function baseUpliftSketch(view: SketchView): Drawing {
     toScale: true,
     shapes: [
       { kind: 'polygon', fill: 'soil', points: tightGround(section) },
-      box('water', [-section.edge, section.edge], [-top, -top - section.under]),
+      rectangle('water', [-section.edge, section.edge], [-top, -top - section.under]),
       { kind: 'ground', points: surface(section) },
       ...pondedWater(view, section),
       ...standpipe(view, section),
@@ -30,17 +30,6 @@ export function baseUpliftSketch(view: SketchView): Drawing {
     ],
   }
 }
-
-const box = (fill: Fill, x: readonly [number, number], y: readonly [number, number]): Shape => ({
-  kind: 'polygon',
-  fill,
-  points: [
-    [x[0], y[0]],
-    [x[1], y[0]],
-    [x[1], y[1]],
-    [x[0], y[1]],
-  ],
-})
 
 const surface = ({ depth, half, edge }: Section): readonly Point[] => [
   [-edge, 0],
@@ -61,7 +50,7 @@ function pondedWater(view: SketchView, { depth, half }: Section): readonly Shape
   const height = view.number('water_in_pit')
   if (!(height > 0)) return []
   return [
-    box('water', [-half, half], [height - depth, -depth]),
+    rectangle('water', [-half, half], [height - depth, -depth]),
     {
       kind: 'dimension',
       from: [0.7 * half, -depth],
@@ -78,8 +67,8 @@ function standpipe(view: SketchView, { top, half, edge }: Section): readonly Sha
   const [x, wide] = [-(half + edge) / 2, 0.015 * top]
   const [foot, head] = [-1.1 * top, Math.max(0, water) + 0.06 * top]
   return [
-    box('void', [x - wide, x + wide], [head, foot]),
-    box('water', [x - wide, x + wide], [water, foot]),
+    rectangle('void', [x - wide, x + wide], [head, foot]),
+    rectangle('water', [x - wide, x + wide], [water, foot]),
     ...[x - wide, x + wide].map(side =>
       stroke('medium', [
         [side, head],

@@ -1,5 +1,6 @@
 import type { Input } from '../module.ts'
 import { angle, choice, length, pressure, quantity, unitWeight } from '../words.ts'
+import { waterWeight } from './ground-inputs.ts'
 import { angleUnit, forceUnit, lengthUnit, momentUnit, pressureUnit, weightUnit } from './ground-units.ts'
 
 /** How deep the base stands. */
@@ -101,12 +102,5 @@ export const bearingGround = {
     unit: lengthUnit,
     usual: ['0 m', '30 m'],
   }),
-  gamma_w: unitWeight({
-    says: 'unit weight of water',
-    symbol: 'gamma_w',
-    unit: weightUnit,
-    least: '9.7 kN/m^3',
-    most: '10.3 kN/m^3',
-    default: '9.81 kN/m^3',
-  }),
+  gamma_w: waterWeight,
 } satisfies Readonly<Record<string, Input>>

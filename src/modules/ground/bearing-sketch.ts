@@ -1,4 +1,4 @@
-import type { Drawing, Fill, Point, Shape, SketchView } from '../sketch.ts'
+import { type Drawing, type Point, rectangle, type Shape, type SketchView } from '../sketch.ts'
 
 /** What a bearing sketch writes: the load on the base, how it presses over which width, what the ground resists. */
 export interface BearingWords {
@@ -9,17 +9,6 @@ export interface BearingWords {
   readonly load: string
   readonly resistance: string
 }
-
-const box = (fill: Fill, x: readonly [number, number], y: readonly [number, number]): Shape => ({
-  kind: 'polygon',
-  fill,
-  points: [
-    [x[0], y[0]],
-    [x[1], y[0]],
-    [x[1], y[1]],
-    [x[0], y[1]],
-  ],
-})
 
 const line = (points: readonly Point[]): Shape => ({ kind: 'ground', points })
 
@@ -35,7 +24,9 @@ export function drawBearing(view: SketchView, words: BearingWords): Drawing {
     says: `Section through the base, to scale: ${view.shown(words.side)} wide, ${view.shown('depth')} deep, water at ${view.shown('water_depth')}; load ${view.shown(words.load)}, resistance ${view.shown(words.resistance)}.`,
     toScale: true,
     shapes: [
-      ...(depth > 0 ? [box('soil', [-2 * half, -half], [-depth, 0]), box('soil', [half, 2 * half], [-depth, 0])] : []),
+      ...(depth > 0
+        ? [rectangle('soil', [-2 * half, -half], [-depth, 0]), rectangle('soil', [half, 2 * half], [-depth, 0])]
+        : []),
       line([
         [-2.4 * half, 0],
         [-half, 0],
@@ -44,7 +35,7 @@ export function drawBearing(view: SketchView, words: BearingWords): Drawing {
         [half, 0],
         [2.4 * half, 0],
       ]),
-      box('concrete', [-half, half], [-depth, -depth + slab]),
+      rectangle('concrete', [-half, half], [-depth, -depth + slab]),
       ...waterLevel(view, { half, depth }),
       { kind: 'arrow', from: [heart, top + lift], to: [heart, -depth + slab], label: view.label(words.load) },
       {

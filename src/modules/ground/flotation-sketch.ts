@@ -1,4 +1,4 @@
-import type { Drawing, Fill, Point, Shape, SketchView } from '../sketch.ts'
+import { type Drawing, type Fill, type Point, rectangle, type Shape, type SketchView } from '../sketch.ts'
 
 interface Section {
   readonly half: number
@@ -33,26 +33,19 @@ export function flotationSketch(view: SketchView): Drawing {
   }
 }
 
-const rectangle = (fill: Fill, x: readonly [number, number], z: readonly [number, number]): Shape => ({
-  kind: 'polygon',
-  fill,
-  points: [
-    [x[0], -z[0]],
-    [x[1], -z[0]],
-    [x[1], -z[1]],
-    [x[0], -z[1]],
-  ],
-})
+/** Between two depths. */
+const layer = (fill: Fill, x: readonly [number, number], z: readonly [number, number]): Shape =>
+  rectangle(fill, x, [-z[0], -z[1]])
 
 function outlines({ half, outer, inner, cover, roof, ceiling, floor, under }: Section): readonly Shape[] {
   return [
-    rectangle('soil', [-half, half], [0, cover]),
-    ...(roof > cover ? [rectangle('lining', [-half, half], [cover, roof])] : []),
-    rectangle('concrete', [-half, half], [roof, ceiling]),
-    rectangle('concrete', [-half, -inner], [ceiling, floor]),
-    rectangle('concrete', [inner, half], [ceiling, floor]),
-    rectangle('void', [-inner, inner], [ceiling, floor]),
-    rectangle('concrete', [-outer, outer], [floor, under]),
+    layer('soil', [-half, half], [0, cover]),
+    ...(roof > cover ? [layer('lining', [-half, half], [cover, roof])] : []),
+    layer('concrete', [-half, half], [roof, ceiling]),
+    layer('concrete', [-half, -inner], [ceiling, floor]),
+    layer('concrete', [inner, half], [ceiling, floor]),
+    layer('void', [-inner, inner], [ceiling, floor]),
+    layer('concrete', [-outer, outer], [floor, under]),
   ]
 }
 

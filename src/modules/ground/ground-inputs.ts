@@ -1,6 +1,7 @@
 import type { QuantityInput } from '../module.ts'
-import { pressure, unitWeight } from '../words.ts'
-import { pressureUnit, weightUnit } from './ground-units.ts'
+import { cite } from '../sources.ts'
+import { length, pressure, unitWeight } from '../words.ts'
+import { lengthUnit, pressureUnit, weightUnit } from './ground-units.ts'
 
 /** Unit weight of water, as most modules of the ground take it. */
 export const waterWeight: QuantityInput = unitWeight({
@@ -40,3 +41,14 @@ export const groundLoad = (says: string): QuantityInput =>
     least: '0 kPa',
     usual: ['0 kPa', '50 kPa'],
   })
+
+/** How far below the bottom of a pit the water is kept. */
+export const dryMargin: QuantityInput = length({
+  says: 'how far water is kept below formation while the pit is open',
+  symbol: 'h_m',
+  unit: lengthUnit,
+  least: '0 m',
+  usual: ['0.5 m', '1 m'],
+  default: '0.5 m',
+  source: cite('practice', '0.5 m to 1.0 m'),
+})

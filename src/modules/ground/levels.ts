@@ -1,7 +1,7 @@
 import { defineModule, type Step } from '../module.ts'
 import { cite } from '../sources.ts'
 import { check, length, limit, step, when } from '../words.ts'
-import { waterWeight } from './ground-inputs.ts'
+import { dryMargin, waterWeight } from './ground-inputs.ts'
 import { lengthUnit, pressureUnit } from './ground-units.ts'
 import { levelsSketch } from './levels-sketch.ts'
 
@@ -144,15 +144,7 @@ export const levels = defineModule({
       unit: lengthUnit,
       usual: ['0 m', '30 m'],
     }),
-    margin: length({
-      says: 'how far water is kept below formation while the pit is open',
-      symbol: 'h_m',
-      unit: lengthUnit,
-      least: '0 m',
-      usual: ['0.5 m', '1 m'],
-      default: '0.5 m',
-      source: cite('practice', '0.5 m to 1.0 m'),
-    }),
+    margin: dryMargin,
     drawdown_planned: length({
       says: 'lowering of the water that the pumping is planned for',
       note: 'Checked where given',

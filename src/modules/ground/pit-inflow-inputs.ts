@@ -1,7 +1,7 @@
 import type { Input } from '../module.ts'
 import { cite } from '../sources.ts'
 import { choice, length, quantity, ratio } from '../words.ts'
-import { waterWeight } from './ground-inputs.ts'
+import { dryMargin, waterWeight } from './ground-inputs.ts'
 import { lengthUnit, permeabilityUnit, pumpUnit } from './ground-units.ts'
 
 const depthOf = { unit: lengthUnit, above: '0 m' } as const
@@ -40,15 +40,7 @@ export const pitInflowInputs = {
     },
   }),
   depth: length({ says: 'depth of formation', symbol: 'd', ...depthOf, usual: ['1.5 m', '12 m'] }),
-  margin: length({
-    says: 'how far water is kept below formation while the pit is open',
-    symbol: 'h_m',
-    unit: lengthUnit,
-    least: '0 m',
-    usual: ['0.5 m', '1 m'],
-    default: '0.5 m',
-    source: cite('practice', '0.5 m to 1.0 m'),
-  }),
+  margin: dryMargin,
   water_depth: length({
     says: 'depth of the groundwater before pumping, its highest while digging',
     symbol: 'z_w',

@@ -1,6 +1,7 @@
 import type { Input } from '../module.ts'
 import { cite } from '../sources.ts'
 import { angle, choice, length, pressure, ratio, unitWeight } from '../words.ts'
+import { waterWeight } from './ground-inputs.ts'
 import { angleUnit, lengthUnit, pressureUnit, weightUnit } from './ground-units.ts'
 import { groundInFront } from './retaining-front.ts'
 
@@ -124,12 +125,5 @@ export const retainingInputs = {
   F_over: required('required factor against overturning', 'F_or', '2'),
   F_slide: required('required factor against sliding', 'F_sr', '1.5'),
   F_bear: required('required factor on the bearing resistance', 'F_br', '3'),
-  gamma_w: unitWeight({
-    says: 'unit weight of water',
-    symbol: 'gamma_w',
-    unit: weightUnit,
-    least: '9.7 kN/m^3',
-    most: '10.3 kN/m^3',
-    default: '9.81 kN/m^3',
-  }),
+  gamma_w: waterWeight,
 } satisfies Readonly<Record<string, Input>>

@@ -3,6 +3,7 @@ import { cite } from '../sources.ts'
 import { choice, label, length, list, quantity } from '../words.ts'
 import { days, hourlyFlow, lengths, people, thermometer, watts } from './living-units.ts'
 import { activities } from './metabolic-tables.ts'
+import { wallFilm } from './wall-film.ts'
 
 const conduction = { SI: 'W/(m*K)', US: 'Btu/(hr*ft*delta_degF)' }
 const size = (says: string, symbol: string) => length({ says, symbol, unit: lengths, least: '0.2 m', most: '100 m' })
@@ -68,15 +69,7 @@ export const buriedBoxInputs = {
   soil_conductivity: conducts('conductivity of the soil', 'lambda_g', {
     note: '1.5 clay and silt, 2.0 sand and gravel; dry soil only 0.3 to 0.8',
   }),
-  film: quantity('heat_transfer', {
-    says: 'heat transfer from the air to the wall',
-    symbol: 'h_i',
-    unit: { SI: 'W/(m^2*K)', US: 'Btu/(hr*ft^2*delta_degF)' },
-    least: '2 W/(m^2*K)',
-    most: '25 W/(m^2*K)',
-    default: '8 W/(m^2*K)',
-    source: cite('practice'),
-  }),
+  film: wallFilm,
 } satisfies Readonly<Record<string, Input>>
 
 /** The ground through the year. */

@@ -2,6 +2,7 @@ import type { Input } from '../module.ts'
 import { cite } from '../sources.ts'
 import { length, quantity, ratio } from '../words.ts'
 import { areas, duration, hourlyFlow, percent, thermometer, volumes, watts } from './living-units.ts'
+import { wallFilm } from './wall-film.ts'
 
 const share = (says: string, symbol: string, more: Omit<Parameters<typeof ratio>[0], 'says' | 'symbol' | 'unit'>) =>
   ratio({ says, symbol, unit: percent, ...more })
@@ -123,15 +124,7 @@ export const closedUpInputs = {
     default: '0.003 m^2/hr',
     source: cite('iso-10456', 'concrete of 2400 kg/m³'),
   }),
-  film: quantity('heat_transfer', {
-    says: 'heat transfer from the air to the wall',
-    symbol: 'h_i',
-    unit: { SI: 'W/(m^2*K)', US: 'Btu/(hr*ft^2*delta_degF)' },
-    least: '2 W/(m^2*K)',
-    most: '25 W/(m^2*K)',
-    default: '8 W/(m^2*K)',
-    source: cite('practice'),
-  }),
+  film: wallFilm,
   thickness: length({
     says: 'thickness of the concrete',
     symbol: 'd_w',
