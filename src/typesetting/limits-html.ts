@@ -40,7 +40,7 @@ export function cautionsHtml(block: CalcWorking, setting: Setting): Element[] {
   if (said) {
     return [
       h('p.cautions-before', [h('b', 'Cautions: '), ...asAt(said), own.length > 0 ? '; and here:' : '.']),
-      ...listed(own, setting),
+      ...(own.length > 0 ? [h('div.cautions', listed(own, setting))] : []),
     ]
   }
   return [h('div.cautions', [h('p.label', 'Cautions'), ...listed(own, setting)])]
