@@ -18,7 +18,7 @@ const bare: Setting = {
   parsed: false,
   reference: key => ({ number: 0, short: key }),
   users: () => [],
-  first: { block: () => undefined, second: () => undefined, line: () => undefined },
+  first: { cautions: () => undefined, second: () => undefined, line: () => undefined },
 }
 
 /** Every line as the page has it, with the row that stands over it, its number and its links left out: what the proof of `compare` is held against. */
