@@ -48,9 +48,9 @@ function browser({ browser: of }: PackageRecord): [string, ElementContent[]][] {
 
 function modules({ modules: used }: PackageRecord): Element[] {
   if (used.length === 0) return []
-  const head = h('thead', h('tr', ['Module', 'Version', 'Title', 'Code'].map(th)))
+  const head = h('thead', h('tr', ['Module', 'Version', 'Title, and the code it keeps to'].map(th)))
   const rows = used.map(({ id, version, title, code }) =>
-    h('tr', [h('td', id), h('td', version), h('td', title), h('td.code', code ?? '')]),
+    h('tr', [h('td', id), h('td', version), h('td', [title, ...(code ? [h('span.where', `, ${code}`)] : [])])]),
   )
   return [h('p.label', 'Modules used'), h('div.modules', [h('table.modules', [head, h('tbody', rows)])])]
 }

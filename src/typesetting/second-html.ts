@@ -43,8 +43,11 @@ function introduction(block: CalcWorking, second: SecondWorking, setting: Settin
 /** Inputs by their symbols, steps with the number of their line too. */
 function shared(shares: readonly Shared[], setting: Setting): ElementContent[] {
   if (shares.length === 0) return [textNode('nothing but the statement of the problem.')]
-  const each = shares.flatMap((one, index) => [...(index > 0 ? [textNode(', ')] : []), ...sharedOne(one, setting)])
-  return [...each, textNode('. An error there shows in neither.')]
+  const each = shares.flatMap((one, index) => {
+    const last = index === shares.length - 1
+    return [h('span.one', [...sharedOne(one, setting), textNode(last ? '.' : ',')]), textNode(' ')]
+  })
+  return [...each, textNode('An error there shows in neither.')]
 }
 
 function sharedOne({ symbol, says, number, to }: Shared, setting: Setting): ElementContent[] {
