@@ -111,7 +111,7 @@ describe('skerry-point: one whole design', () => {
     expect(holds.map(({ name }) => name)).toEqual(['water_depth', 'bearing', 'fall', 'cold'])
     expect(holds.every(({ closes }) => closes !== '')).toBe(true)
     expect(rows.every(({ basis }) => basis !== '')).toBe(true)
-    expect(at(skerryPoint).notebook.notices.filter(({ kind }) => kind === 'hold')).toHaveLength(4)
+    expect(at(skerryPoint).notebook.notices.filter(({ kind }) => kind === 'hold')).toHaveLength(5)
   })
 
   it('adds the shares of all paths of radiation', () => {
@@ -147,6 +147,8 @@ describe('skerry-point: one whole design', () => {
     ['panels_out.P_req', 962.07, 0.01],
     ['wind_set.Q_w', 409.414 * 3600, 10],
     ['tank.V_f', 0.0687328, 1e-6],
+    ['cold.k_z', 0.646847, 1e-6],
+    ['boiler_fuel.p_mild', 643.99, 0.01],
   ])('hands on %s as worked apart', (name, expected, within) => {
     expect(Math.abs(si(skerryPoint, name) - expected)).toBeLessThan(within)
   })
