@@ -1,22 +1,28 @@
-import { access, constants, mkdir, stat } from 'node:fs/promises'
+import { mkdir, stat } from 'node:fs/promises'
 import { dirname } from 'node:path'
 import { codeOf } from './reason-of.ts'
 
-/** Makes a folder and those above it; fails with the system's true reason. */
+/**
+ * Makes a folder and those above it, one by one. The way of the library, `recursive`, calls a read-only disk a missing folder, and never
+ * comes back where no folder can be made, as in `/proc` or in a working folder that is gone.
+ */
 export async function makeFolder(folder: string): Promise<void> {
+  if (await isFolder(folder)) return
+  if (dirname(folder) !== folder) await makeFolder(dirname(folder))
   try {
-    await mkdir(folder, { recursive: true })
+    await mkdir(folder)
   } catch (thrown) {
-    // On a read-only disk the system only says that the new folder is not there: the folder above knows better.
-    if (codeOf(thrown) === 'ENOENT') await access(await nearestFolder(folder), constants.W_OK)
-    if (codeOf(thrown) === 'EEXIST') throw Object.assign(new Error(`\`${folder}\` is a file`), { code: 'ENOTDIR' })
-    throw thrown
+    // Somebody else may have made it meanwhile.
+    if (codeOf(thrown) !== 'EEXIST' || !(await isFolder(folder))) throw thrown
   }
 }
 
-/** The folder itself where it is there, else the nearest above it that is. */
-async function nearestFolder(folder: string): Promise<string> {
-  const there = await stat(folder).catch(() => undefined)
-  const above = dirname(folder)
-  return there || above === folder ? folder : nearestFolder(above)
+async function isFolder(path: string): Promise<boolean> {
+  try {
+    if ((await stat(path)).isDirectory()) return true
+  } catch (thrown) {
+    if (codeOf(thrown) === 'ENOENT') return false
+    throw thrown
+  }
+  throw Object.assign(new Error(`\`${path}\` is a file`), { code: 'ENOTDIR' })
 }

@@ -1,7 +1,8 @@
-import { mkdir, readFile, writeFile } from 'node:fs/promises'
+import { readFile, writeFile } from 'node:fs/promises'
 import { dirname, join, resolve } from 'node:path'
 import { usersCacheFolder } from '../sheets/pdf/cache-folder.ts'
 import type { PageNumbers } from '../sheets/pdf/index.ts'
+import { makeFolder } from './make-folder.ts'
 import { sha256 } from './sha256.ts'
 
 type Variables = Readonly<Record<string, string | undefined>>
@@ -31,7 +32,7 @@ function isPageNumbers(guess: unknown): guess is PageNumbers {
 export async function keepGuess(notebook: string, variables: Variables, { pages, pageOf }: PageNumbers): Promise<void> {
   const path = guessPath(notebook, variables)
   try {
-    await mkdir(dirname(path), { recursive: true })
+    await makeFolder(dirname(path))
     await writeFile(path, JSON.stringify({ pages, pageOf }))
   } catch {
     // The next print guesses nothing.

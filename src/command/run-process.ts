@@ -24,6 +24,7 @@ void runCommand()
 /** The program is one CommonJS file when built, which cannot wait at its top. */
 async function runCommand(): Promise<void> {
   try {
+    demandWorkingFolder()
     process.exitCode = await runProgram(process.argv.slice(2), {
       terminal,
       version,
@@ -38,6 +39,16 @@ async function runCommand(): Promise<void> {
     } else fault(thrown)
   } finally {
     terminal.done()
+  }
+}
+
+/** A shell can stand in a folder that was removed, where no path leads anywhere. */
+function demandWorkingFolder(): void {
+  try {
+    process.cwd()
+  } catch (thrown) {
+    const says = `The working folder cannot be used: ${reasonOf(thrown)}`
+    throw new Stopped(exitStatus.called, says, 'Go to another folder with `cd`, and call again')
   }
 }
 

@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process'
+import { execFileSync, spawnSync } from 'node:child_process'
 import { chmodSync, mkdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
@@ -6,6 +6,17 @@ import { folderWith, sound } from './notebooks.ts'
 import { plainUser, command as program, undercroft } from './run-undercroft.ts'
 
 const commands = [['check'], ['results'], ['issue', '--html-only']]
+
+it('refuses to run in a folder that is gone', () => {
+  const cwd = join(folderWith(), 'gone')
+  mkdirSync(cwd)
+  const script = 'rmdir "$PWD"; exec "$0" "$1" check roof.md'
+  const { status, stderr } = spawnSync('sh', ['-c', script, process.execPath, program], { cwd, encoding: 'utf8' })
+  expect(status).toBe(2)
+  expect(stderr).toBe(
+    'The working folder cannot be used: there is no such file or folder\nGo to another folder with `cd`, and call again\n',
+  )
+})
 
 describe.each(commands)('%s', (...command) => {
   const run = (file: string, cwd: string, more: { input?: string; uid?: number } = {}) =>

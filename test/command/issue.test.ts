@@ -155,6 +155,13 @@ describe('issue into a place that cannot be written', () => {
     expect(readFileSync(join(cwd, 'out'), 'utf8')).toBe('a file')
   })
 
+  it.runIf(process.platform === 'linux')('refuses a place where no folder can be made', async () => {
+    const cwd = folderWith({ 'roof.md': sound })
+    const { status, stderr } = await undercroft(['issue', 'roof.md', '--out', '/proc/out/more'], { cwd })
+    expect(status).toBe(4)
+    expect(stderr).toMatch(/^`\/proc\/out\/more\/roof\.html` cannot be written: /)
+  })
+
   it('refuses a folder where the file should be', async () => {
     const cwd = folderWith({ 'roof.md': sound })
     mkdirSync(join(cwd, 'roof.pdf'))
