@@ -43,8 +43,9 @@ export const soilTreatment = defineModule({
   ],
   results: ['V_mix', 'V_product'],
   covers: ['termites'],
+  drawing: ['dose', 'V_mix', 'V_product'],
   schedule: {
-    title: 'Surfaces treated against termites',
+    title: 'Surfaces treated against termites, without the edges',
     list: 'areas',
     columns: ['surface', 'area', 'rate', 'V_area'],
   },

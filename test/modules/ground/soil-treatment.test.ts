@@ -30,6 +30,11 @@ describe('soil treatment', () => {
     expect(run().si('V_product')).toBeCloseTo((753 * 1.1 * 0.05) / 1000, 12)
   })
 
+  it('soil-treatment: the schedule lists the surfaces alone, so that the emulsion in all goes to the drawings', () => {
+    expect(soilTreatment.drawing).toContain('V_mix')
+    expect(soilTreatment.schedule?.title).toContain('without the edges')
+  })
+
   it('soil-treatment: 7.5 litres a square metre to a depth of 0.3 m are the 2.25 litres a metre of the edge', () => {
     const edge = run({ edges: [{ run: '10 m', edge_rate: '7.5 L/m^2 * 0.3 m' }] })
     expect(edge.si('V_edge_1')).toBeCloseTo(0.0225, 12)
