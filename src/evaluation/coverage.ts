@@ -13,10 +13,9 @@ export function coverageOf(plan: Plan, blocks: readonly BlockWorking[]) {
   const lines = (Object.keys(ledger) as LedgerKey[]).map((key): CoverageLine => {
     const { wing, says } = ledger[key]
     const own = coverage.find(entry => entry.key.text === key)
-    const by = [
-      ...answering(plan, blocks, key),
-      ...blocks.filter(({ name }) => own?.by.some(({ text }) => text === name)),
-    ]
+    const named = blocks.filter(({ name }) => own?.by.some(({ text }) => text === name))
+    // A block may answer as a module and be named too: its checks count once.
+    const by = [...new Set([...answering(plan, blocks, key), ...named])]
     const reason = own?.reason || coverage.find(entry => entry.key.text === wing)?.reason
     return {
       key,

@@ -84,6 +84,12 @@ describe('the coverage ledger', () => {
     expect(line(made, 'bearing')?.reason).toBeUndefined()
   })
 
+  it('has a block once that answers it both as a module and by its name', () => {
+    const made = run('coverage:\n  levels: { by: [lv, depth] }')
+    expect(made.errors).toEqual([])
+    expect(line(made, 'levels')?.by.map(({ name }) => name)).toEqual(['lv', 'depth'])
+  })
+
   it('is answered by a module that serves two lines on the one that its choice names', () => {
     const slope = (place: string) =>
       runText(
