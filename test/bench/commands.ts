@@ -45,10 +45,13 @@ async function benchIssue(folder: string): Promise<void> {
   const copies = Math.max(1, Math.round(100 / once.pages))
   const long = copies === 1 ? once : await printedPages(path, manyTimes(text, copies))
   launch([command, 'issue', path, '--out', 'out'], folder)
-  const [ours, floor] = await inTurnOnce([
-    () => launch([command, 'issue', path, '--out', 'out'], folder),
-    async () => void (await print(long.html, long.pages)),
-  ])
+  const [ours, floor] = await inTurnOnce(
+    [
+      () => launch([command, 'issue', path, '--out', 'out'], folder),
+      async () => void (await print(long.html, long.pages)),
+    ],
+    3,
+  )
   const times = timesOf(ours, floor)
   say(`issue of ${long.pages} pages, numbers guessed right`, `${(median(ours ?? []) / 1000).toFixed(2)} s`)
   say('  against the browser printing the finished HTML once', `${times.toFixed(2)} times`, {
