@@ -3,6 +3,17 @@ import type { CaseInput, PublishedCase } from '../module.ts'
 const das = 'B. M. Das, Principles of Foundation Engineering, braced cut'
 const alone: Readonly<Record<string, CaseInput>> = { surcharge: '0 kPa', water_depth: '20 m' }
 
+const stiff: Readonly<Record<string, CaseInput>> = {
+  ...alone,
+  ground: 'stiff clay',
+  depth: '7 m',
+  gamma: '18 kN/m^3',
+  c: '35 kPa',
+  top_strut: '1 m',
+  struts: [{ z: '3.5 m' }, { z: '6 m' }],
+  spacing: '3 m',
+}
+
 /** Cases of `braced-pit`; those of Das are recalled and were recomputed. */
 export const bracedPitCases: readonly PublishedCase[] = [
   {
@@ -10,16 +21,7 @@ export const bracedPitCases: readonly PublishedCase[] = [
     source: `${das} in clay of 35 kPa, 7 m deep`,
     status: 'memory',
     says: 'stiff clay, three struts: struts and wall by the hinges; his waler of 101.7 kN·m stands under the middle strut by the hinges',
-    inputs: {
-      ...alone,
-      ground: 'stiff clay',
-      depth: '7 m',
-      gamma: '18 kN/m^3',
-      c: '35 kPa',
-      top_strut: '1 m',
-      struts: [{ z: '3.5 m' }, { z: '6 m' }],
-      spacing: '3 m',
-    },
+    inputs: stiff,
     answers: {
       p_e: '37.8 kPa',
       R_u_1: '54.02 kN/m',
@@ -73,16 +75,7 @@ export const bracedPitCases: readonly PublishedCase[] = [
       'The same cut by tributary area, FHWA GEC 4, by hand: 37.8 × (2.25 - 7 / 8); 37.8 × 2.5; what is left of 37.8 × 5.25; three times each; a waler under 94.5',
     status: 'computed',
     says: 'stiff clay, three struts: the middle one bears more by its share of the height',
-    inputs: {
-      ...alone,
-      ground: 'stiff clay',
-      depth: '7 m',
-      gamma: '18 kN/m^3',
-      c: '35 kPa',
-      top_strut: '1 m',
-      struts: [{ z: '3.5 m' }, { z: '6 m' }],
-      spacing: '3 m',
-    },
+    inputs: stiff,
     answers: {
       N_share_1: '155.925 kN',
       N_share_2: '283.5 kN',
