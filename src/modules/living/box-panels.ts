@@ -44,17 +44,29 @@ function panelsOf({ width, long, height, cover }: WholeBox, fine: number): reado
   ]
 }
 
-/** A panel and its mirror images in the other quarters; those above the ground are cold, so that its surface stays as it is. */
-const mirrors = [1, -1].flatMap(x => [1, -1].flatMap(y => [1, -1].map(z => [x, y, z] as const)))
+/** Warmth that a panel of unit flow for each area gives at its own middle, times 4 pi. */
+const warmthOfItself = ([a, b]: Panel['sides']): number => 2 * (a * Math.asinh(b / a) + b * Math.asinh(a / b))
 
-/** Warmth that one panel of unit flow for each area gives at the middle of another, times 4 pi. */
+/**
+ * Warmth that one panel of unit flow for each area gives at the middle of another, times 4 pi, with its mirror images in the other quarters;
+ * those above the ground are cold, so that its surface stays as it is. Half a million distances for a box: plain sums, no lists.
+ */
 function warmthAt(at: Panel, from: Panel): number {
+  const [x, y, z] = at.at
+  const [u, v, w] = from.at
+  const [near, far, level, across] = [(x - u) ** 2, (x + u) ** 2, (y - v) ** 2, (y + v) ** 2]
+  const [below, above] = [(z - w) ** 2, (z + w) ** 2]
   const [a, b] = from.sides
-  return mirrors.reduce((sum, [x, y, z]) => {
-    if (at === from && x + y + z === 3) return sum + 2 * (a * Math.asinh(b / a) + b * Math.asinh(a / b))
-    const far = Math.hypot(at.at[0] - x * from.at[0], at.at[1] - y * from.at[1], at.at[2] - z * from.at[2])
-    return sum + (z * a * b) / far
-  }, 0)
+  const own = at === from ? warmthOfItself(from.sides) : (a * b) / Math.sqrt(near + level + below)
+  const others =
+    1 / Math.sqrt(near + across + below) +
+    1 / Math.sqrt(far + level + below) +
+    1 / Math.sqrt(far + across + below) -
+    1 / Math.sqrt(near + level + above) -
+    1 / Math.sqrt(near + across + above) -
+    1 / Math.sqrt(far + level + above) -
+    1 / Math.sqrt(far + across + above)
+  return own + a * b * others
 }
 
 /**
