@@ -1,6 +1,7 @@
 import type { Attachment } from '../sheets/attachment.ts'
-import { type Composed, compose, composeEarly, composeLate, composeScreen, countExpected } from '../sheets/compose.ts'
+import { type Composed, compose, composeAround, composeScreen, composeText, countExpected } from '../sheets/compose.ts'
 import type { EarlyModel, PackageRecord, PencilCount } from '../sheets/package-model.ts'
+import type { Part } from '../sheets/pdf/index.ts'
 import { type PencilProof, pencilProof } from '../sheets/pencil/pencil-proof.ts'
 import { earlyModel, type TextOptions } from './early-model.ts'
 import type { Evaluated } from './evaluated.ts'
@@ -25,11 +26,10 @@ export function provePackage(evaluated: Evaluated, options: TextOptions): Proved
   return proveModel(evaluated, options, earlyModel(evaluated, options))
 }
 
-/** The text to print, with the count on its cover that the proof comes to where every line closes, and what travels inside the PDF. */
+/** The parts to print, with the count on its cover that the proof comes to where every line closes, and what travels inside the PDF. */
 export interface ToPrint {
-  readonly print: string
-  /** The sheets that stand empty in the text, by id; what they say is found while the browser loads it. */
-  readonly late?: () => Promise<ReadonlyMap<string, string>>
+  /** Those that wait for the margins are found out while the browser is at the others. */
+  readonly print: readonly Part[]
   readonly attachments: readonly Attachment[]
 }
 
@@ -46,9 +46,15 @@ export function expectPackage(evaluated: Evaluated, options: TextOptions): Expec
   return {
     toPrint: browser => {
       const attachments = attached(evaluated, options, browser)
-      const record = { ...model.record, browser }
-      const print = composeEarly({ ...model, record, attachments }, options.assets)
-      return { print, late: async () => composeLate(model, await lateModelInTurns(evaluated)), attachments }
+      const { assets } = options
+      const early = { ...model, record: { ...model.record, browser }, attachments, proof: countExpected(model) }
+      let around: ReturnType<typeof composeAround> | undefined
+      const find = async () => {
+        around ??= composeAround({ ...early, ...(await lateModelInTurns(evaluated)) }, assets)
+        return around
+      }
+      const print = [async () => (await find()).front, composeText(early, assets), async () => (await find()).back]
+      return { print, attachments }
     },
     prove: () => {
       const proved = proveModel(evaluated, options, model)

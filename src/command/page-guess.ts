@@ -22,18 +22,18 @@ export async function readGuess(notebook: string, variables: Variables): Promise
 }
 
 function isPageNumbers(guess: unknown): guess is PageNumbers {
-  if (typeof guess !== 'object' || guess === null || !('pages' in guess) || !('pageOf' in guess)) return false
-  const { pages, pageOf } = guess
-  if (typeof pageOf !== 'object' || pageOf === null) return false
-  return [pages, ...Object.values(pageOf)].every(page => Number.isInteger(page))
+  const { pages, pageOf, before } = Object(guess) as Readonly<Record<string, unknown>>
+  if (typeof pageOf !== 'object' || pageOf === null || !Array.isArray(before)) return false
+  return [pages, ...before, ...Object.values(pageOf)].every(page => Number.isInteger(page))
 }
 
 /** Keeps page numbers for the next print. A cache that cannot be written is no fault. */
-export async function keepGuess(notebook: string, variables: Variables, { pages, pageOf }: PageNumbers): Promise<void> {
+export async function keepGuess(notebook: string, variables: Variables, numbers: PageNumbers): Promise<void> {
+  const { pages, pageOf, before } = numbers
   const path = guessPath(notebook, variables)
   try {
     await makeFolder(dirname(path))
-    await writeFile(path, JSON.stringify({ pages, pageOf }))
+    await writeFile(path, JSON.stringify({ pages, pageOf, before }))
   } catch {
     // The next print guesses nothing.
   }

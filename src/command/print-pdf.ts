@@ -18,16 +18,15 @@ export interface PrintJob {
 /** Returns the finished PDF of a package's print text, with its notebook and results inside it, or why there is none; `meanwhile` is done while the browser prints. */
 export async function printPdf(
   browser: OpenBrowser,
-  { print: text, late, attachments }: ToPrint,
+  { print: parts, attachments }: ToPrint,
   { around, file, evaluated, date, meanwhile }: PrintJob & { readonly meanwhile?: () => void },
 ): Promise<{ ok: true; pdf: Uint8Array; pages: number; scale: number | undefined } | PrintFailure> {
   const { variables, version, terminal } = around
   const guess = await readGuess(file, variables)
   terminal.doing(guess ? `printing ${guess.pages} pages` : 'printing')
-  const printed = await browser.print(text, {
+  const printed = await browser.print(parts, {
     fonts,
     ...(guess ? { guess } : {}),
-    ...(late ? { late } : {}),
     ...(meanwhile ? { meanwhile } : {}),
   })
   if (!printed.ok) return printed

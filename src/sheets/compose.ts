@@ -17,55 +17,57 @@ import { coverSheet } from './cover-sheet.ts'
 import { drawingSheet } from './drawing-sheet.ts'
 import { furniture } from './furniture.ts'
 import { checksBySection } from './gather-checks.ts'
-import { emptyLateSheets, lateSheets, lateTexts } from './late-sheets.ts'
 import { messagesSheet } from './messages-sheet.ts'
-import type { EarlyModel, LateModel, PackageModel, PencilCount } from './package-model.ts'
+import type { EarlyModel, PackageModel, PencilCount } from './package-model.ts'
+import { passportSheet } from './passport-sheet.ts'
 import type { Placed } from './place-workings.ts'
 import { rangesSheet } from './ranges-sheet.ts'
 import { recordSheet } from './record-sheet.ts'
 import { referencesSheet } from './references-sheet.ts'
+import { registerSheet } from './register-sheet.ts'
 import { sinceSheet, sinceStyle } from './since-sheet.ts'
 
-/** The two texts of a package: one for the screen, one to be printed. */
+/** The texts of a package: one for the screen, and one to be printed, in parts. */
 export interface Composed {
   readonly screen: string
-  readonly print: string
+  readonly print: PrintParts
   /** Formulas of the author's that could not be set. */
   readonly faults: readonly TexTrouble[]
 }
 
+/** The parts of the text to be printed, each a document: what stands before the author's text, the text with its calculations, and what stands behind it. */
+export type PrintParts = readonly [front: string, text: string, back: string]
+
 /** Composes the package, once for each medium, from one model. Each text holds everything it needs. */
 export function compose(model: PackageModel, assets: Assets): Composed {
-  return { ...composeScreen(model, assets), print: printText(model, assets, sheets(model, model, 'print').parts) }
+  const { front, back } = composeAround(model, assets)
+  return { ...composeScreen(model, assets), print: [front, composeText(model, assets), back] }
 }
 
-/**
- * Composes the text to be printed before the page is proved: on its cover stands the count that the proof comes to where every line
- * closes. It may be issued only where the proof then gives that count. Its late sheets are empty, for `composeLate` to be put in their places.
- */
-export function composeEarly(model: EarlyModel, assets: Assets): string {
-  const expected = { ...model, proof: countExpected(model) }
-  return printText(expected, assets, sheets(expected, 'empty', 'print').parts)
+/** Composes the author's text with its calculations to be printed: all of it stands before the page is proved and its margins are found. */
+export function composeText(model: EarlyModel, assets: Assets): string {
+  return printed(model, [textSheets(sheetsText(model, 'print').text)], assets)
 }
 
-/** The late sheets of a text to be printed, by id. */
-export function composeLate(model: EarlyModel, late: LateModel): ReadonlyMap<string, string> {
-  return lateTexts(lateSheets(model.workings, late, sheetsText(model, 'print').setting))
+/** Composes what stands before and behind the author's text, to be printed. */
+export function composeAround(model: PackageModel, assets: Assets): { readonly front: string; readonly back: string } {
+  const { front, back } = sheets(model, 'print')
+  return { front: printed(model, front, assets), back: printed(model, back, assets) }
 }
 
 /** What the pencil proof comes to where every line closes. */
 export const countExpected = (model: EarlyModel): PencilCount => sheetsText(model, 'print').text.expected
 
-function printText(model: EarlyModel, assets: Assets, parts: readonly Element[]): string {
+function printed(model: EarlyModel, parts: readonly Element[], assets: Assets): string {
   const look = [assets.fonts, assets.sheet, assets.print, assets.paper, furniture(model), ...sinceStyle(model.since)]
   return document(model, parts, look)
 }
 
 /** Composes the package for the screen alone. */
 export function composeScreen(model: PackageModel, assets: Assets): Omit<Composed, 'print'> {
-  const screen = sheets(model, model, 'screen')
+  const { front, text, back } = sheets(model, 'screen')
   const look = [assets.fonts, assets.sheet, assets.print, furniture(model), assets.screen, ...sinceStyle(model.since)]
-  return { screen: document(model, screen.parts, look), faults: screen.text.faults }
+  return { screen: document(model, [...front, textSheets(text), ...back], look), faults: text.faults }
 }
 
 function sheetsText({ workings, notebook, checking, body }: EarlyModel, medium: Medium) {
@@ -74,20 +76,14 @@ function sheetsText({ workings, notebook, checking, body }: EarlyModel, medium: 
   return { checked, setting, text: authorSheets(body, { workings, notices: notebook.notices }, setting) }
 }
 
-function sheets(
-  model: EarlyModel,
-  late: LateModel | 'empty',
-  medium: Medium,
-): { parts: Element[]; text: AuthorSheets } {
+function sheets(model: PackageModel, medium: Medium): { front: Element[]; text: AuthorSheets; back: Element[] } {
   const { workings } = model
   const { checked, setting, text } = sheetsText(model, medium)
   const sections = checksBySection(text.headings)
-  const { register, passport } =
-    late === 'empty' ? emptyLateSheets(workings, setting) : lateSheets(workings, late, setting)
-  const front = [
+  const before = [
     basisSheet(workings),
     ...sinceSheet(model.since),
-    register,
+    registerSheet(workings, setting, model.margins),
     ...rangesSheet(model.ranges),
     checksSheet(sections, setting),
     ...checkingSheet(model.checking, checked),
@@ -97,13 +93,14 @@ function sheets(
     ...drawingSheet(workings, setting),
     referencesSheet(workings, text.sections),
     recordSheet(model, medium),
-    passport,
+    passportSheet(model.passports, setting),
   ]
-  const order = [...(model.draft ? messages : []), ...front, ...(model.draft ? [] : messages)]
+  const order = [...(model.draft ? messages : []), ...before, ...(model.draft ? [] : messages)]
   const contents = contentsSheet([...order.map(headed), ...text.headings, ...back.map(headed)])
-  const body = h('section.part.text', { id: 'text' }, [raw(text.html)])
-  return { parts: [coverSheet(model, sections, setting), contents, ...order, body, ...back], text }
+  return { front: [coverSheet(model, sections, setting), contents, ...order], text, back }
 }
+
+const textSheets = ({ html }: AuthorSheets): Element => h('section.part.text', { id: 'text' }, [raw(html)])
 
 /** The contents entry of a part: its own heading. */
 function headed(part: Element): Placed {

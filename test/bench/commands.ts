@@ -6,6 +6,7 @@ import { evaluateFile } from '../../src/command/evaluated.ts'
 import { provePackage } from '../../src/command/package-texts.ts'
 import { assets } from '../../src/sheets/assets.ts'
 import { openBrowser } from '../../src/sheets/pdf/index.ts'
+import { wholePrint } from '../sheets/whole-print.ts'
 import { inTurnOnce, median, say, timesOf } from './measure.ts'
 
 const node = process.execPath
@@ -73,7 +74,7 @@ async function printedPages(path: string, text: string): Promise<{ html: string;
     date: undefined,
     assets: look,
   } as const
-  const html = provePackage(await evaluateFile(path), options).compose().print
+  const html = wholePrint(provePackage(await evaluateFile(path), options).compose().print)
   return { html, pages: (await print(html)).pages }
 }
 
@@ -84,7 +85,7 @@ async function print(html: string, pages?: number): Promise<{ pages: number }> {
   try {
     const done = await browser.print(html.replaceAll(/data-page-of="[^"]*"/g, ''), {
       fonts: ['*'],
-      ...(pages === undefined ? {} : { guess: { pages, pageOf: {} } }),
+      ...(pages === undefined ? {} : { guess: { pages, pageOf: {}, before: [0] } }),
     })
     if (!done.ok) throw new Error(done.says)
     if (pages !== undefined && done.prints !== 1) throw new Error('the floor is one print')

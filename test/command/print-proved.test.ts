@@ -8,7 +8,7 @@ import { printProved } from '../../src/command/print-proved.ts'
 import { assets } from '../../src/sheets/assets.ts'
 import { expectedCount } from '../../src/sheets/expected-count.ts'
 import type { OpenBrowser } from '../../src/sheets/pdf/index.ts'
-import { withLate } from '../sheets/with-late.ts'
+import { wholePrint } from '../sheets/whole-print.ts'
 
 vi.mock('../../src/command/print-pdf.ts')
 vi.mock('../../src/sheets/expected-count.ts', { spy: true })
@@ -25,8 +25,9 @@ beforeEach(() => {
   printed = []
   answer = { ok: true, pdf: Uint8Array.of(1), pages: 2, scale: 1 }
   vi.mocked(expectedCount).mockReset()
-  vi.mocked(printPdf).mockImplementation(async (_, { print, late }, { meanwhile }) => {
-    printed.push(late ? withLate(print, await late()) : print)
+  vi.mocked(printPdf).mockImplementation(async (_, { print }, { meanwhile }) => {
+    const parts = await Promise.all(print.map(async part => (typeof part === 'string' ? part : part())))
+    printed.push(wholePrint(parts))
     meanwhile?.()
     return answer
   })
@@ -47,7 +48,7 @@ async function issued() {
   const job = { evaluated } as PrintJob
   return {
     ...(await printProved(browser, expectPackage(evaluated, texts), job)),
-    right: proved.compose(identity).print,
+    right: wholePrint(proved.compose(identity).print),
     count: proved.count,
   }
 }

@@ -4,7 +4,7 @@ import { expectPackage } from '../../src/command/package-texts.ts'
 import type { CalcWorking, ComparisonLine } from '../../src/evaluation/workings.ts'
 import { catalogue } from '../../src/modules/catalogue.ts'
 import { type Assets, assets } from '../../src/sheets/assets.ts'
-import { withLate } from '../sheets/with-late.ts'
+import { wholePrint } from '../sheets/whole-print.ts'
 
 const skerryPoint = 'examples/skerry-point/skerry-point.md'
 const marrowFlats = 'examples/marrow-flats/marrow-flats.md'
@@ -87,8 +87,10 @@ describe.each([skerryPoint, marrowFlats, kelderLock, starter])('%s', path => {
     expect(proved.count.lines).toBeGreaterThan(50)
     expect(proved.count.closing).toBe(proved.count.lines)
     const browser = { name: 'Browser', version: '1', pinned: true }
-    const { print, late } = expected.toPrint(browser)
-    expect(withLate(print, (await late?.()) ?? new Map()) === proved.compose(browser).print).toBe(true)
+    const parts = await Promise.all(
+      expected.toPrint(browser).print.map(async part => (typeof part === 'string' ? part : part())),
+    )
+    expect(wholePrint(parts) === wholePrint(proved.compose(browser).print)).toBe(true)
   }, 300_000)
 })
 

@@ -7,9 +7,11 @@ import { type Composed, compose } from '../../src/sheets/compose.ts'
 import { all, attribute, classed, textOf } from '../../src/sheets/pencil/find-elements.ts'
 import { blockAt, calc } from './skerry-notebook.ts'
 import { pitInputs, smallBlocks, smallPackage } from './small-package.ts'
+import { wholePrint } from './whole-print.ts'
 
 let look: Assets
 let composed: Composed
+let print: string
 let page: Root
 const everything = (tree: Root): Element[] => {
   const found: Element[] = []
@@ -27,12 +29,13 @@ const everything = (tree: Root): Element[] => {
 beforeAll(async () => {
   look = await assets('.')
   composed = compose(smallPackage(), look)
+  print = wholePrint(composed.print)
   page = fromHtmlIsomorphic(composed.screen)
 })
 
 describe('compose: the package', () => {
   it('every link leads to a place on the page, and no place is named twice', () => {
-    for (const html of [composed.screen, composed.print]) {
+    for (const html of [composed.screen, print]) {
       const elements = everything(fromHtmlIsomorphic(html))
       const ids = elements.flatMap(element => attribute(element, 'id') ?? [])
       const links = elements.flatMap(element => attribute(element, 'href') ?? []).filter(href => href.startsWith('#'))
@@ -72,7 +75,7 @@ describe('compose: the package', () => {
     for (const [index, level] of levels.entries()) expect(level - (levels[index - 1] ?? 0)).toBeLessThanOrEqual(1)
   })
   it('asks nothing from outside itself', () => {
-    for (const html of [composed.screen, composed.print]) {
+    for (const html of [composed.screen, print]) {
       expect(html.match(/url\((?!data:)/g)).toBeNull()
       expect(html.match(/<script|<link|src="http/g)).toBeNull()
     }
@@ -83,34 +86,34 @@ describe('compose: the package', () => {
       .join('')
     const read = body.replaceAll(/\\[a-z]+|annotation/g, '')
     expect(read).not.toMatch(/NaN|undefined|\[object|\d\.\d{9,}|\de[+-]\d/)
-    expect(composed.print.replace(/<style>.*?<\/style>/gs, '').replaceAll(/aria-label="[^"]*"/g, '')).not.toMatch(
+    expect(print.replace(/<style>.*?<\/style>/gs, '').replaceAll(/aria-label="[^"]*"/g, '')).not.toMatch(
       /[\u202f₀-₉⁴-⁹⁻]/,
     )
   })
   it('is the same text from the same model', () => {
     const model = smallPackage()
-    const again = compose(model, look).print
-    expect(compose(model, look).print === again).toBe(true)
+    const again = wholePrint(compose(model, look).print)
+    expect(wholePrint(compose(model, look).print) === again).toBe(true)
   })
   it('carries DRAFT on every page only as a draft', () => {
     const draft = compose(smallPackage({ draft: true }), look)
-    expect(draft.print).toContain('class="draft-mark"')
-    expect(draft.print).toContain('@top-center { content: "DRAFT"')
-    expect(composed.print).not.toContain('DRAFT')
+    expect(wholePrint(draft.print)).toContain('class="draft-mark"')
+    expect(wholePrint(draft.print)).toContain('@top-center { content: "DRAFT"')
+    expect(print).not.toContain('DRAFT')
   })
   it('sets the number, the revision and the names into the page furniture', () => {
-    expect(composed.print).toContain('"SP-C-014 · Revision B"')
-    expect(composed.print).toContain('Prepared M. Aird, Skerry Works')
-    expect(composed.print).toContain('counter(page) " of " counter(pages)')
+    expect(print).toContain('"SP-C-014 · Revision B"')
+    expect(print).toContain('Prepared M. Aird, Skerry Works')
+    expect(print).toContain('counter(page) " of " counter(pages)')
   })
   it('a title cannot close the style sheet or its own string', () => {
     const odd = compose(smallPackage({ title: { title: '5" </style><b>\\' } }), look)
-    expect(odd.print.match(/<\/style>/g)?.length).toBe(composed.print.match(/<\/style>/g)?.length)
-    expect(odd.print).toContain('"5\\22  \\3c /style>\\3c b>\\5c "')
+    expect(wholePrint(odd.print).match(/<\/style>/g)?.length).toBe(print.match(/<\/style>/g)?.length)
+    expect(wholePrint(odd.print)).toContain('"5\\22  \\3c /style>\\3c b>\\5c "')
   })
   it('letter paper is letter paper', () => {
-    expect(compose({ ...smallPackage(), paper: 'letter' }, look).print).toContain('@page { size: letter')
-    expect(composed.print).toContain('@page { size: A4')
+    expect(wholePrint(compose({ ...smallPackage(), paper: 'letter' }, look).print)).toContain('@page { size: letter')
+    expect(print).toContain('@page { size: A4')
   })
   it('TeX of the author that cannot be set is shown as typed and reported', () => {
     const body: Root = {
@@ -123,10 +126,10 @@ describe('compose: the package', () => {
     expect(broken.screen).toContain('A formula in the text cannot be set')
   })
   it('print has a spoken label for every formula and hides none', () => {
-    const print = composed.print.replace(/<style>.*?<\/style>/gs, '')
-    expect(print).not.toContain('class="katex-html" aria-hidden')
-    expect(print).not.toContain('<math')
-    const formulas = print.match(/<span class="katex"[^>]*>/g) ?? []
+    const bare = print.replace(/<style>.*?<\/style>/gs, '')
+    expect(bare).not.toContain('class="katex-html" aria-hidden')
+    expect(bare).not.toContain('<math')
+    const formulas = bare.match(/<span class="katex"[^>]*>/g) ?? []
     expect(formulas.length).toBeGreaterThan(100)
     expect(formulas.filter(tag => !/role="img"/.test(tag) || !/aria-label="[^"]+"/.test(tag))).toEqual([])
   })

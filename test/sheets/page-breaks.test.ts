@@ -6,7 +6,7 @@ import { expectPackage } from '../../src/command/package-texts.ts'
 import { type Assets, assets } from '../../src/sheets/assets.ts'
 import { type OpenBrowser, openBrowser } from '../../src/sheets/pdf/index.ts'
 import { pageTexts } from './pdf/read-with-pdfjs.ts'
-import { withLate } from './with-late.ts'
+import { wholePrint } from './whole-print.ts'
 
 let look: Assets
 let made: Promise<string>
@@ -62,8 +62,8 @@ const skerryPoint = async (): Promise<string> => {
     date: undefined,
     assets: look,
   })
-  const { print, late } = expected.toPrint({ name: 'Browser', version: '1', pinned: true })
-  const html = withLate(print, (await late?.()) ?? new Map())
+  const { proved } = expected.prove()
+  const html = wholePrint(proved.compose({ name: 'Browser', version: '1', pinned: true }).print)
   return html.replaceAll(/ data-page-of="[^"]*">/g, '>0').replaceAll('class="page-count"', '')
 }
 

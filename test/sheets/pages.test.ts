@@ -7,6 +7,7 @@ import { openBrowser } from '../../src/sheets/pdf/index.ts'
 import { room } from '../../src/typesetting/fit-tex.ts'
 import { smallPackage } from './small-package.ts'
 import { type Looker, openLooker } from './test-page.ts'
+import { wholePrint } from './whole-print.ts'
 
 interface Finding {
   readonly id: string
@@ -23,7 +24,7 @@ afterAll(() => looker?.close())
 
 describe('pages: in a browser', () => {
   it('no formula, table or drawing passes the width of its sheet', async () => {
-    const page = await looker.open(composed.print, 'print')
+    const page = await looker.open(wholePrint(composed.print), 'print')
     await page.setViewport({ width: 686, height: 900 }) // 181.5 mm of type at 96 dots an inch
     const wide = await page.evaluate(() => {
       const passes = (element: Element): boolean => {
@@ -46,7 +47,7 @@ describe('pages: in a browser', () => {
     expect(across).toBeLessThanOrEqual(686)
   })
   it('a step has the room that its layout reckons with, and letters no smaller than 7.5 pt', async () => {
-    const page = await looker.open(composed.print, 'print')
+    const page = await looker.open(wholePrint(composed.print), 'print')
     await page.setViewport({ width: 686, height: 900 })
     const { inColumn, across, symbols, small } = await page.evaluate(() => {
       const em = (element: Element): number => {

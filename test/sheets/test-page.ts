@@ -11,6 +11,7 @@ import { startBrowser } from '../../src/sheets/pdf/start-browser.ts'
 
 /** The packed browser, to look at pages with: what a printed page measures, what axe finds. */
 export interface Looker {
+  readonly browser: Browser
   open(html: string, media: 'screen' | 'print'): Promise<Page>
   close(): Promise<void>
 }
@@ -19,6 +20,7 @@ export async function openLooker(): Promise<Looker> {
   const folder = await mkdtemp(join(tmpdir(), 'undercroft-look-'))
   const running = await start(folder)
   return {
+    browser: running,
     open: async (html, media) => {
       const file = join(folder, `page-${media}.html`)
       await writeFile(file, html)

@@ -1,5 +1,6 @@
+import { linkedNames } from './linked-names.ts'
 import { type FontUse, readFontUses } from './pdf-glyphs.ts'
-import { type PageNumbers, readPageNumbers } from './pdf-pages.ts'
+import { decodeName, type PageNumbers, readPageNumbers } from './pdf-pages.ts'
 import { type PrintFailure, printFailure } from './print-failure.ts'
 import { rawObject, type SkiaPdf } from './skia-pdf.ts'
 
@@ -26,6 +27,7 @@ export function checkPdf(pdf: SkiaPdf, terms: DeliveryTerms): PrintFailure | und
     checkFonts(uses, terms.fonts) ??
     checkGlyphs(uses, terms.pageText) ??
     checkNumbers(numbers, terms.shown) ??
+    checkLinks(pdf, numbers) ??
     checkPaths(pdf)
   )
 }
@@ -93,6 +95,17 @@ function checkNumbers(numbers: PageNumbers, shown: DeliveryTerms['shown']): Prin
   }
   if (shown.pages === undefined || shown.pages === numbers.pages) return undefined
   return refused(`the cover says ${shown.pages} pages, the PDF has ${numbers.pages}`, help)
+}
+
+function checkLinks(pdf: SkiaPdf, { pageOf }: PageNumbers): PrintFailure | undefined {
+  const lost = linkedNames(pdf)
+    .map(decodeName)
+    .find(name => pageOf[name] === undefined)
+  if (lost === undefined) return undefined
+  return refused(
+    `a link leads to \`#${lost}\`, and nothing in the package has that name`,
+    'Link to a heading or a block',
+  )
 }
 
 function checkPaths(pdf: SkiaPdf): PrintFailure | undefined {

@@ -2,10 +2,11 @@ import { lstat } from 'node:fs/promises'
 import { chooseCacheFolder } from './cache-folder.ts'
 import { findBrowser } from './find-browser.ts'
 import { writeFontConfig } from './font-config.ts'
+import type { Part } from './open-parts.ts'
 import { findChromiumPackage, unpackFonts } from './packed-chromium.ts'
 import type { PrintEnvironment } from './print-environment.ts'
 import { messageOf, type PrintFailure, printFailure, systemCode } from './print-failure.ts'
-import { type PrintedPackage, type PrintOptions, printInTab } from './print-in-tab.ts'
+import { type PrintedPackage, type PrintOptions, printInTabs } from './print-in-tabs.ts'
 import { makeSession, removeSession } from './session-folder.ts'
 import { type StartedBrowser, startBrowser, stopped } from './start-browser.ts'
 
@@ -21,9 +22,9 @@ export interface BrowserIdentity {
 export interface OpenBrowser {
   readonly ok: true
   readonly browser: BrowserIdentity
-  /** Returns the printed and checked package, or why there is none. Throws `RangeError` for a text without an `html` element. */
+  /** Returns the printed and checked package, or why there is none, from one document or from parts of it. Throws `RangeError` for a text without `html` or `body` element. */
   print(
-    html: string,
+    document: string | readonly Part[],
     options: PrintOptions,
   ): Promise<(PrintedPackage & { readonly browser: BrowserIdentity }) | PrintFailure>
   /** Ends the browser and removes its temporary files. May be called more than once. */
@@ -89,8 +90,9 @@ function handle(
   return {
     ok: true,
     browser,
-    print: async (html, options) => {
-      const printed = await printInTab(html, { ...options, tabs: started.running, folder: session.folder })
+    print: async (document, options) => {
+      const parts = typeof document === 'string' ? [document] : document
+      const printed = await printInTabs(parts, { ...options, tabs: started.running, folder: session.folder })
       if (session.signal?.aborted) return stopped()
       return printed.ok ? { ...printed, browser } : printed
     },

@@ -3,7 +3,7 @@ import { objectStreams, type PlainObject } from './object-streams.ts'
 import { type PdfDictionary, type PdfValue, pdfReference } from './pdf-object.ts'
 import { streamObject } from './pdf-streams.ts'
 import { UnreadablePdf } from './print-failure.ts'
-import type { SkiaPdf } from './skia-pdf.ts'
+import { objectsOf, type SkiaPdf } from './skia-pdf.ts'
 import { writePdfValue } from './write-pdf-object.ts'
 
 /** One object to write: its number, its dictionary, and its stream's bytes where it is a stream. */
@@ -42,12 +42,6 @@ export function packPdf(
   const packed = objectStreams(plain, size)
   whole.push(...packed.streams.map((bytes, index) => [size + index, bytes] as const))
   return written(whole, packed.places, { reference: size + packed.streams.length, skia, sha256 })
-}
-
-/** Every object of the file with the bytes from its number to the end of its last line. */
-function objectsOf({ offsets, crossReference: end }: SkiaPdf): { number: number; from: number; to: number }[] {
-  const starts = [...offsets.entries()].filter(([, from]) => from > 0).sort((a, b) => a[1] - b[1])
-  return starts.map(([number, from], index) => ({ number, from, to: starts[index + 1]?.[1] ?? end }))
 }
 
 function bodyOf(text: string, number: number): string {

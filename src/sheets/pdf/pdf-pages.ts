@@ -6,6 +6,8 @@ import { dictionaryOf, entryOf, resolve, type SkiaPdf } from './skia-pdf.ts'
 export interface PageNumbers {
   readonly pages: number
   readonly pageOf: Readonly<Record<string, number>>
+  /** How many pages stand before each part of the document. */
+  readonly before: readonly number[]
 }
 
 /** Returns the object numbers of the pages, in their order. Throws `UnreadablePdf`. */
@@ -32,7 +34,8 @@ export function readPageNumbers(pdf: SkiaPdf): PageNumbers {
   const entries = isDictionary(names) ? [...names.entries] : []
   return {
     pages: pages.length,
-    pageOf: Object.fromEntries(entries.map(([name, where]) => [decode(name), pageAt(where)])),
+    before: [0],
+    pageOf: Object.fromEntries(entries.map(([name, where]) => [decodeName(name), pageAt(where)])),
   }
 
   function pageAt(where: PdfValue): number {
@@ -44,7 +47,22 @@ export function readPageNumbers(pdf: SkiaPdf): PageNumbers {
   }
 }
 
-function decode(name: string): string {
+/** Returns the same of a document that was printed in parts. */
+export function partedNumbers(parts: readonly { readonly skia: SkiaPdf }[]): PageNumbers {
+  let pages = 0
+  const before: number[] = []
+  const pageOf: Record<string, number> = {}
+  for (const { skia } of parts) {
+    const part = readPageNumbers(skia)
+    for (const [name, page] of Object.entries(part.pageOf)) pageOf[name] = pages + page
+    before.push(pages)
+    pages += part.pages
+  }
+  return { pages, pageOf, before }
+}
+
+/** Returns a name without the percent signs with which a link writes it. */
+export function decodeName(name: string): string {
   try {
     return decodeURIComponent(name)
   } catch {

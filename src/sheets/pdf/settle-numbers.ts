@@ -1,6 +1,8 @@
-import { type PageNumbers, readPageNumbers } from './pdf-pages.ts'
+import { joinPdfs } from './join-pdf.ts'
+import type { OpenParts } from './open-parts.ts'
+import { type PageNumbers, partedNumbers } from './pdf-pages.ts'
 import { type PrintFailure, printFailure } from './print-failure.ts'
-import type { NumberCells, SheetTab } from './sheet-tab.ts'
+import type { NumberCells } from './sheet-tab.ts'
 import { readSkiaPdf, type SkiaPdf } from './skia-pdf.ts'
 
 /** A final print whose set numbers are its own. */
@@ -14,58 +16,88 @@ export interface SettledPrint {
 }
 
 const MOST_FINAL_PRINTS = 3
-const UNKNOWN: PageNumbers = { pages: 0, pageOf: {} }
+const UNKNOWN: PageNumbers = { pages: 0, pageOf: {}, before: [] }
 
 /**
- * Prints until the page numbers in the contents are those of the PDF: with a guess, the final form at once, and once more only where a number was wrong;
- * without one, a plain print first to learn them. Refuses where the numbers never agree or stand for no place in the PDF.
+ * Prints until the page numbers in the contents, and those in the margins of parts, are those of the PDF: with a guess, the final form at once, and once more only
+ * where a number was wrong; without one, a plain print first to learn them. Refuses where the numbers never agree or stand for no place in the PDF.
  */
 export async function settleNumbers(
-  tab: SheetTab,
+  parts: OpenParts,
   { guess, meanwhile }: { readonly guess?: PageNumbers | undefined; readonly meanwhile?: (() => void) | undefined },
 ): Promise<SettledPrint | PrintFailure> {
-  const print = printing(tab, meanwhile)
-  const cells = await tab.cells()
-  const wanted = cells.count || cells.ids.length > 0
-  let numbers = guess ?? (wanted ? await learnNumbers(tab, print) : UNKNOWN)
-  const before = guess === undefined && wanted ? 1 : 0
+  const print = printing(parts, meanwhile)
+  const wanted = parts.parted || hasCells(await (await parts.tab(0)).cells())
+  const known = guess && (!parts.parted || guess.before.length === parts.order.length) ? guess : undefined
+  let numbers = known ?? (wanted ? partedNumbers(await print(false, UNKNOWN)) : UNKNOWN)
+  const before = known === undefined && wanted ? 1 : 0
   for (let final = 1; final <= MOST_FINAL_PRINTS; final += 1) {
-    await tab.fill(numbers)
-    const pdf = await print(true)
-    const skia = readSkiaPdf(pdf)
-    const found = readPageNumbers(skia)
+    const printed = await print(true, numbers)
+    const found = partedNumbers(printed)
+    const cells = await cellsOf(parts)
     const lost = cells.ids.find(id => found.pageOf[id] === undefined)
     if (lost !== undefined) return noPlace(lost)
-    const shown = shownNumbers(cells, numbers)
-    if (agree(cells, numbers, found)) return { ok: true, pdf, skia, numbers: found, shown, prints: before + final }
+    if (agree(cells, numbers, found)) {
+      const shown = shownNumbers(cells, numbers)
+      return { ok: true, ...(await together(parts, printed)), numbers: found, shown, prints: before + final }
+    }
     numbers = found
   }
   return neverAgree()
 }
 
-type Print = (final: boolean) => Promise<Uint8Array>
+interface Printed {
+  readonly pdf: Uint8Array
+  readonly skia: SkiaPdf
+}
 
-/** Prints, and while the browser is at the first of the prints does what else there is to do. */
-function printing(tab: SheetTab, meanwhile: (() => void) | undefined): Print {
+type Print = (final: boolean, numbers: PageNumbers) => Promise<readonly Printed[]>
+
+/** Prints all parts, and while the browser is at the first of the prints does what else there is to do. */
+function printing(parts: OpenParts, meanwhile: (() => void) | undefined): Print {
   let work = meanwhile
-  return async final => {
-    const { pdf } = await tab.print(final)
-    // The order to print has left this process by then.
-    await new Promise<void>(soon => setImmediate(soon))
+  return async (final, numbers) => {
+    const printings: Promise<Uint8Array>[] = []
+    for (const place of parts.order) {
+      const tab = await parts.tab(place)
+      await tab.fill(numbers, parts.parted ? place : undefined)
+      printings[place] = (await tab.print(final)).pdf
+      // The order to print has left this process by then.
+      await new Promise<void>(soon => setImmediate(soon))
+    }
     const now = work
     work = undefined
     now?.()
-    return pdf
+    const pdfs = await Promise.all(printings)
+    return pdfs.map(pdf => ({ pdf, skia: readSkiaPdf(pdf) }))
   }
 }
 
-async function learnNumbers(tab: SheetTab, print: Print): Promise<PageNumbers> {
-  await tab.fill(UNKNOWN)
-  return readPageNumbers(readSkiaPdf(await print(false)))
+async function together(parts: OpenParts, printed: readonly Printed[]): Promise<Printed> {
+  const [only] = printed
+  if (only && !parts.parted) return only
+  const headings = await Promise.all(parts.opened().map(tab => tab.headings()))
+  const pdf = joinPdfs(printed.map(({ skia }, place) => ({ skia, headings: headings[place] ?? [] })))
+  return { pdf, skia: readSkiaPdf(pdf) }
+}
+
+const hasCells = ({ ids, count }: NumberCells): boolean => count || ids.length > 0
+
+/** The cells of all parts. Where there are parts, every sheet says how many there are. */
+async function cellsOf(parts: OpenParts): Promise<NumberCells> {
+  const cells = await Promise.all(parts.opened().map(tab => tab.cells()))
+  return {
+    ids: [...new Set(cells.flatMap(({ ids }) => ids))],
+    count: parts.parted || cells.some(({ count }) => count),
+  }
 }
 
 function agree(cells: NumberCells, set: PageNumbers, found: PageNumbers): boolean {
-  return cells.ids.every(id => set.pageOf[id] === found.pageOf[id]) && (!cells.count || set.pages === found.pages)
+  return (
+    cells.ids.every(id => set.pageOf[id] === found.pageOf[id]) &&
+    (!cells.count || set.pages === found.pages) &&
+    found.before.every((pages, place) => found.before.length === 1 || set.before[place] === pages)
+  )
 }
 
 function shownNumbers(cells: NumberCells, set: PageNumbers): SettledPrint['shown'] {

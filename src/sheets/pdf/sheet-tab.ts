@@ -15,14 +15,15 @@ export interface Printing {
 
 /** One document in one tab of the browser. Every call throws `BrowserTrouble` where the browser fails. */
 export interface SheetTab {
-  /** Puts HTML in the places of the elements of these ids. Before `show`. */
-  put(parts: ReadonlyMap<string, string>): Promise<void>
   /** Shows a document that was loaded with `hidden` on its root. */
   show(): Promise<void>
   cells(): Promise<NumberCells>
+  /** The words of the headings, in their order. */
+  headings(): Promise<readonly string[]>
   /** The text that the print layout shows. */
   text(): Promise<string>
-  fill(numbers: PageNumbers): Promise<void>
+  /** Sets the numbers into their cells; where the document is a part of a whole, the number of its first page and that of all pages into the margins too. */
+  fill(numbers: PageNumbers, part?: number): Promise<void>
   /** Has the browser begin to print, with tags and outline where it is to be the final PDF (they cost a tenth to a quarter more time). */
   print(final: boolean): Promise<Printing>
   close(): Promise<void>
@@ -38,13 +39,16 @@ export async function openTab(browser: Browser, url: string): Promise<SheetTab> 
     throw thrown
   }
   return {
-    put: parts => guarded(() => page.evaluate(putParts, [...parts])),
     show: () => guarded(() => page.evaluate(showRoot)),
     cells: () => guarded(() => page.evaluate(readCells)),
+    headings: () => guarded(() => page.evaluate(readHeadings)),
     // biome-ignore lint/performance/useDomNodeTextContent: hidden text is not printed
     text: () => guarded(() => page.evaluate(() => document.body.innerText)),
     // A guess may be a whole earlier print: its PDF must not travel to the browser.
-    fill: ({ pages, pageOf }) => guarded(() => page.evaluate(fillCells, { pages, pageOf })),
+    fill: async ({ pages, pageOf, before }, part) => {
+      await guarded(() => page.evaluate(fillCells, { pages, pageOf }))
+      if (part !== undefined) await guarded(() => page.evaluate(countOn, { pages, before: before[part] ?? 0 }))
+    },
     print: async final => {
       await guarded(() => page.evaluate(fontsReady))
       const pdf = guarded(() => page.pdf(pdfOptions(final)))
@@ -102,15 +106,6 @@ async function fontsReady(): Promise<void> {
 }
 
 /** Runs in the page. */
-function putParts(parts: readonly (readonly [string, string])[]): void {
-  for (const [id, html] of parts) {
-    const place = document.getElementById(id)
-    if (!place) throw new Error(`the document has no element \`${id}\``)
-    place.outerHTML = html
-  }
-}
-
-/** Runs in the page. */
 function showRoot(): void {
   document.documentElement.hidden = false
 }
@@ -122,10 +117,25 @@ function readCells(): NumberCells {
   return { ids: [...new Set(ids)], count: document.querySelector('.page-count') !== null }
 }
 
+/** Runs in the page. */
+function readHeadings(): string[] {
+  return Array.from(document.querySelectorAll('h1, h2, h3, h4, h5, h6'), heading => heading.textContent ?? '')
+}
+
 /** Runs in the page. A number not yet known is a 0: a cell never stands empty, so no line is lower than it will be. */
-function fillCells(numbers: PageNumbers): void {
+function fillCells(numbers: Pick<PageNumbers, 'pages' | 'pageOf'>): void {
   for (const cell of Array.from(document.querySelectorAll('.page-of[data-page-of]'))) {
     cell.textContent = String(numbers.pageOf[cell.getAttribute('data-page-of') ?? ''] ?? 0)
   }
   for (const cell of Array.from(document.querySelectorAll('.page-count'))) cell.textContent = String(numbers.pages)
+}
+
+/** Runs in the page. The browser knows the pages of this part alone: it counts on from those before, and the number of all is written where it would count them. */
+function countOn({ pages, before }: { readonly pages: number; readonly before: number }): void {
+  document.documentElement.style.counterReset = `page ${before}`
+  for (const style of Array.from(document.querySelectorAll('style'))) {
+    const text = style.textContent ?? ''
+    const told = text.replaceAll(/counter\(pages\)|"\d+"\/\*pages\*\//g, `"${pages}"/*pages*/`)
+    if (told !== text) style.textContent = told
+  }
 }

@@ -50,6 +50,12 @@ export function valueStart(pdf: SkiaPdf, number: number): number {
   return offset + head.length
 }
 
+/** Returns every object of the file with the bytes from its number to the end of its last line, in the order of the file. */
+export function objectsOf({ offsets, crossReference: end }: SkiaPdf): { number: number; from: number; to: number }[] {
+  const starts = [...offsets.entries()].filter(([, from]) => from > 0).sort((a, b) => a[1] - b[1])
+  return starts.map(([number, from], index) => ({ number, from, to: starts[index + 1]?.[1] ?? end }))
+}
+
 /** Returns an object's value; of a stream, its dictionary. */
 export function objectOf(pdf: SkiaPdf, number: number): PdfValue {
   return parsePdfValue(pdf.text, valueStart(pdf, number))

@@ -61,7 +61,7 @@ describe('page numbers', () => {
   test('prints: a first run needs two, a right guess one, a wrong guess two', async () => {
     const right = printed(await browser.print(html, { fonts: SAMPLE_FONTS, guess: first }))
     const pageOf = { ...first.pageOf, 's-4': 99 }
-    const wrong = printed(await browser.print(html, { fonts: SAMPLE_FONTS, guess: { pages: first.pages, pageOf } }))
+    const wrong = printed(await browser.print(html, { fonts: SAMPLE_FONTS, guess: { ...first, pageOf } }))
     const wrongCount = printed(await browser.print(html, { fonts: SAMPLE_FONTS, guess: { ...first, pages: 3 } }))
     expect([first.prints, right.prints, wrong.prints, wrongCount.prints]).toEqual([2, 1, 2, 2])
     for (const other of [right, wrong, wrongCount]) expect(withoutDates(other.pdf)).toBe(withoutDates(first.pdf))
@@ -100,30 +100,6 @@ describe('page numbers', () => {
     })
     expect(result).toMatchObject({ ok: false, reason: 'check-failed' })
     expect(result.ok ? '' : result.says).toContain('`gone`')
-  })
-})
-
-describe('late sheets', () => {
-  const late = '<section id="late"><h2 id="s-10">Late</h2><p>Found out while the browser loads</p></section>'
-  const cell = '<p><a href="#s-10">Late</a> <span class="page-of" data-page-of="s-10"></span></p>'
-
-  test('are printed as if they had stood in the document, to the byte', async () => {
-    const whole = printed(await browser.print(packageOf(2, `${cell}${late}`), { fonts: SAMPLE_FONTS }))
-    const early = packageOf(2, `${cell}<section id="late"></section>`)
-    const parts = async () => new Map([['late', late]])
-    const put = printed(await browser.print(early, { fonts: SAMPLE_FONTS, late: parts }))
-    expect(put.pageOf['s-10']).toBe(2)
-    expect(withoutDates(put.pdf)).toBe(withoutDates(whole.pdf))
-  })
-
-  test('without a place for one, nothing is printed; what finding them throws comes out as it is', async () => {
-    const parts = async () => new Map([['gone', late]])
-    const result = await browser.print(packageOf(1), { fonts: SAMPLE_FONTS, late: parts })
-    expect(result).toMatchObject({ ok: false, reason: 'print-failed', says: expect.stringContaining('`gone`') })
-    const fault = new RangeError('not found out')
-    await expect(browser.print(packageOf(1), { fonts: SAMPLE_FONTS, late: () => Promise.reject(fault) })).rejects.toBe(
-      fault,
-    )
   })
 })
 

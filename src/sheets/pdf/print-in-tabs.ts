@@ -1,8 +1,8 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { mkdtemp, rm } from 'node:fs/promises'
 import { join } from 'node:path'
-import { pathToFileURL } from 'node:url'
 import type { Browser } from 'puppeteer-core'
 import { checkPdf } from './check-pdf.ts'
+import { type OpenParts, openParts, type Part } from './open-parts.ts'
 import type { PageNumbers } from './pdf-pages.ts'
 import {
   BrowserTrouble,
@@ -14,7 +14,6 @@ import {
 } from './print-failure.ts'
 import { printScale } from './print-scale.ts'
 import { settleNumbers } from './settle-numbers.ts'
-import { openTab, type SheetTab } from './sheet-tab.ts'
 import { steadyNodeNames } from './steady-node-names.ts'
 
 /** What a print needs besides its document. */
@@ -23,11 +22,6 @@ export interface PrintOptions {
   readonly fonts: readonly string[]
   /** The page numbers of an earlier print of the document: right ones save a print, wrong ones do no harm. */
   readonly guess?: PageNumbers
-  /**
-   * Sheets that stand empty in the document, by id, with their HTML, which takes their places once the document is loaded. Asked for when the
-   * browser begins to load, so that there is time to find out what they say.
-   */
-  readonly late?: () => Promise<ReadonlyMap<string, string>>
   /** Work of the caller's that is done while the browser is at the first print. What it throws ends the printing. */
   readonly meanwhile?: () => void
 }
@@ -47,43 +41,28 @@ interface PrintPlace extends PrintOptions {
   readonly folder: string
 }
 
-/** Prints a document in a tab of its own and checks the PDF. A file is loaded far faster than text handed to the browser. */
-export async function printInTab(html: string, place: PrintPlace): Promise<PrintedPackage | PrintFailure> {
+/** Prints a document, whole or in parts, in tabs of its own and checks the PDF. What finding a part throws comes out as it is. */
+export async function printInTabs(parts: readonly Part[], place: PrintPlace): Promise<PrintedPackage | PrintFailure> {
   let folder: string | undefined
-  let tab: SheetTab | undefined
+  let open: OpenParts | undefined
   try {
     folder = await mkdtemp(join(place.folder, 'page-'))
-    const file = join(folder, 'package.html')
-    await writeFile(file, hidden(html))
-    const late = place.late?.()
-    late?.catch(() => undefined)
-    tab = await openTab(place.tabs, pathToFileURL(file).href)
-    if (late) await tab.put(await late)
-    await tab.show()
-    return await printAndCheck(tab, place)
+    open = openParts(parts, { tabs: place.tabs, folder })
+    return await printAndCheck(open, place)
   } catch (thrown) {
     return refusalFor(thrown)
   } finally {
-    await tab?.close().catch(() => undefined)
+    await Promise.all((open?.opened() ?? []).map(tab => tab.close().catch(() => undefined)))
     if (folder !== undefined) await rm(folder, { recursive: true, force: true })
   }
 }
 
-/**
- * The document with its root hidden until all of it is there. Otherwise the browser lays out what it has read so far whenever it stops reading,
- * and the line at which it stopped may stand an eighth of a pixel off: other bytes from one print to the next.
- */
-function hidden(html: string): string {
-  const root = /<html(?=[\s>])/
-  if (!root.test(html)) throw new RangeError('expected a document with an `html` element')
-  return html.replace(root, '<html hidden')
-}
-
-async function printAndCheck(tab: SheetTab, options: PrintOptions): Promise<PrintedPackage | PrintFailure> {
-  const settled = await settleNumbers(tab, options)
+async function printAndCheck(parts: OpenParts, options: PrintOptions): Promise<PrintedPackage | PrintFailure> {
+  const settled = await settleNumbers(parts, options)
   if (!settled.ok) return settled
   const { pdf, skia, numbers, shown, prints } = settled
-  const refusal = checkPdf(skia, { fonts: options.fonts, pageText: await tab.text(), shown })
+  const texts = await Promise.all(parts.opened().map(tab => tab.text()))
+  const refusal = checkPdf(skia, { fonts: options.fonts, pageText: texts.join('\n'), shown })
   return refusal ?? { ok: true, pdf: steadyNodeNames(pdf, skia), ...numbers, scale: printScale(skia), prints }
 }
 
