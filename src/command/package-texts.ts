@@ -1,5 +1,13 @@
 import type { Attachment } from '../sheets/attachment.ts'
-import { type Composed, compose, composeAround, composeScreen, composeText, countExpected } from '../sheets/compose.ts'
+import {
+  type Composed,
+  compose,
+  composeAround,
+  composeScreen,
+  composeTextPart,
+  countExpected,
+  countTextParts,
+} from '../sheets/compose.ts'
 import type { EarlyModel, PackageRecord, PencilCount } from '../sheets/package-model.ts'
 import type { Part } from '../sheets/pdf/index.ts'
 import { type PencilProof, pencilProof } from '../sheets/pencil/pencil-proof.ts'
@@ -28,8 +36,9 @@ export function provePackage(evaluated: Evaluated, options: TextOptions): Proved
 
 /** The parts to print, with the count on its cover that the proof comes to where every line closes, and what travels inside the PDF. */
 export interface ToPrint {
-  /** Those that wait for the margins are found out while the browser is at the others. */
   readonly print: readonly Part[]
+  /** In which order the browser gets them: those that wait for the margins last. */
+  readonly order?: readonly number[]
   readonly attachments: readonly Attachment[]
 }
 
@@ -47,14 +56,20 @@ export function expectPackage(evaluated: Evaluated, options: TextOptions): Expec
     toPrint: browser => {
       const attachments = attached(evaluated, options, browser)
       const { assets } = options
-      const early = { ...model, record: { ...model.record, browser }, attachments, proof: countExpected(model) }
+      const early = { ...model, record: { ...model.record, browser }, attachments }
       let around: ReturnType<typeof composeAround> | undefined
       const find = async () => {
-        around ??= composeAround({ ...early, ...(await lateModelInTurns(evaluated)) }, assets)
+        const proof = countExpected(model)
+        around ??= composeAround({ ...early, proof, ...(await lateModelInTurns(evaluated)) }, assets)
         return around
       }
-      const print = [async () => (await find()).front, composeText(early, assets), async () => (await find()).back]
-      return { print, attachments }
+      const text = Array.from(
+        { length: countTextParts(early) },
+        (_, place) => () => composeTextPart(early, place, assets),
+      )
+      const print = [async () => (await find()).front, ...text, async () => (await find()).back]
+      const order = [...text.map((_, place) => place + 1), 0, text.length + 1]
+      return { print, order, attachments }
     },
     prove: () => {
       const proved = proveModel(evaluated, options, model)

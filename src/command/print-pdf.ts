@@ -18,7 +18,7 @@ export interface PrintJob {
 /** Returns the finished PDF of a package's print text, with its notebook and results inside it, or why there is none; `meanwhile` is done while the browser prints. */
 export async function printPdf(
   browser: OpenBrowser,
-  { print: parts, attachments }: ToPrint,
+  { print: parts, order, attachments }: ToPrint,
   { around, file, evaluated, date, meanwhile }: PrintJob & { readonly meanwhile?: () => void },
 ): Promise<{ ok: true; pdf: Uint8Array; pages: number; scale: number | undefined } | PrintFailure> {
   const { variables, version, terminal } = around
@@ -27,6 +27,7 @@ export async function printPdf(
   const printed = await browser.print(parts, {
     fonts,
     ...(guess ? { guess } : {}),
+    ...(order ? { order } : {}),
     ...(meanwhile ? { meanwhile } : {}),
   })
   if (!printed.ok) return printed

@@ -35,18 +35,23 @@ export interface Composed {
   readonly faults: readonly TexTrouble[]
 }
 
-/** The parts of the text to be printed, each a document: what stands before the author's text, the text with its calculations, and what stands behind it. */
-export type PrintParts = readonly [front: string, text: string, back: string]
+/** The parts of the text to be printed, each a document: what stands before the author's text, the text with its calculations in one or more, and what stands behind it. */
+export type PrintParts = readonly string[]
 
 /** Composes the package, once for each medium, from one model. Each text holds everything it needs. */
 export function compose(model: PackageModel, assets: Assets): Composed {
   const { front, back } = composeAround(model, assets)
-  return { ...composeScreen(model, assets), print: [front, composeText(model, assets), back] }
+  const text = Array.from({ length: countTextParts(model) }, (_, place) => composeTextPart(model, place, assets))
+  return { ...composeScreen(model, assets), print: [front, ...text, back] }
 }
 
-/** Composes the author's text with its calculations to be printed: all of it stands before the page is proved and its margins are found. */
-export function composeText(model: EarlyModel, assets: Assets): string {
-  return printed(model, [textSheets(sheetsText(model, 'print').text)], assets)
+/** In how many parts the author's text is printed; one at least. */
+export const countTextParts = (model: EarlyModel): number => Math.max(1, sheetsText(model, 'print').text.count)
+
+/** Composes a part of the author's text with its calculations to be printed: all of it stands before the page is proved and its margins are found. */
+export function composeTextPart(model: EarlyModel, place: number, assets: Assets): string {
+  const html = sheetsText(model, 'print').text.part(place)
+  return printed(model, [textSection(html, place)], assets)
 }
 
 /** Composes what stands before and behind the author's text, to be printed. */
@@ -56,7 +61,7 @@ export function composeAround(model: PackageModel, assets: Assets): { readonly f
 }
 
 /** What the pencil proof comes to where every line closes. */
-export const countExpected = (model: EarlyModel): PencilCount => sheetsText(model, 'print').text.expected
+export const countExpected = (model: EarlyModel): PencilCount => sheetsText(model, 'print').text.whole().expected
 
 function printed(model: EarlyModel, parts: readonly Element[], assets: Assets): string {
   const look = [assets.fonts, assets.sheet, assets.print, assets.paper, furniture(model), ...sinceStyle(model.since)]
@@ -67,7 +72,7 @@ function printed(model: EarlyModel, parts: readonly Element[], assets: Assets): 
 export function composeScreen(model: PackageModel, assets: Assets): Omit<Composed, 'print'> {
   const { front, text, back } = sheets(model, 'screen')
   const look = [assets.fonts, assets.sheet, assets.print, furniture(model), assets.screen, ...sinceStyle(model.since)]
-  return { screen: document(model, [...front, textSheets(text), ...back], look), faults: text.faults }
+  return { screen: document(model, [...front, textSection(text.parts.join('')), ...back], look), faults: text.faults }
 }
 
 function sheetsText({ workings, notebook, checking, body }: EarlyModel, medium: Medium) {
@@ -78,7 +83,8 @@ function sheetsText({ workings, notebook, checking, body }: EarlyModel, medium: 
 
 function sheets(model: PackageModel, medium: Medium): { front: Element[]; text: AuthorSheets; back: Element[] } {
   const { workings } = model
-  const { checked, setting, text } = sheetsText(model, medium)
+  const { checked, setting, text: lazy } = sheetsText(model, medium)
+  const text = lazy.whole()
   const sections = checksBySection(text.headings)
   const before = [
     basisSheet(workings),
@@ -100,7 +106,8 @@ function sheets(model: PackageModel, medium: Medium): { front: Element[]; text: 
   return { front: [coverSheet(model, sections, setting), contents, ...order], text, back }
 }
 
-const textSheets = ({ html }: AuthorSheets): Element => h('section.part.text', { id: 'text' }, [raw(html)])
+const textSection = (html: string, place = 0): Element =>
+  h('section.part.text', place === 0 ? { id: 'text' } : {}, [raw(html)])
 
 /** The contents entry of a part: its own heading. */
 function headed(part: Element): Placed {

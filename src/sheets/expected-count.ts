@@ -6,17 +6,17 @@ import type { PencilCount } from './package-model.ts'
  * lets the printing begin while the proof is being made.
  */
 export function expectedCount(node: Nodes): PencilCount {
-  if (!('children' in node)) return none
+  if (!('children' in node)) return noCount
   const { dataLine, dataKind } = node.type === 'element' ? node.properties : {}
-  if (dataLine === undefined) return node.children.map(expectedCount).reduce(added, none)
-  if (dataKind === 'solve') return { ...none, notPencil: 1 }
+  if (dataLine === undefined) return node.children.map(expectedCount).reduce(addedCounts, noCount)
+  if (dataKind === 'solve') return { ...noCount, notPencil: 1 }
   const lines = equationsIn(node) + (dataKind === 'look' ? 1 : 0)
   return { lines, closing: lines, notPencil: 0 }
 }
 
-const none: PencilCount = { lines: 0, closing: 0, notPencil: 0 }
+export const noCount: PencilCount = { lines: 0, closing: 0, notPencil: 0 }
 
-const added = (a: PencilCount, b: PencilCount): PencilCount => ({
+export const addedCounts = (a: PencilCount, b: PencilCount): PencilCount => ({
   lines: a.lines + b.lines,
   closing: a.closing + b.closing,
   notPencil: a.notPencil + b.notPencil,

@@ -19,8 +19,8 @@ export interface Placed {
   readonly block?: BlockWorking
 }
 
+/** What is known of the author's text as far as it has been placed. */
 export interface PlacedText {
-  readonly tree: Root
   readonly headings: readonly Placed[]
   /** The author's section that each mention stands in, by the mention's anchor. */
   readonly sections: ReadonlyMap<string, string>
@@ -44,16 +44,37 @@ interface Walk extends Notes {
   level: number
 }
 
+/** Places the text part by part, in its order. */
+export interface Placing {
+  readonly part: (part: Root) => Root
+  readonly placed: PlacedText
+}
+
 /**
- * The author's text with every placeholder filled: `data-undercroft-block` by the block's working, `-mention` by its answer,
+ * Begins to fill every placeholder of the author's text: `data-undercroft-block` by the block's working, `-mention` by its answer,
  * `-notice` by a boxed caution or hold; `code.language-math` by the formula set. Headings get anchors and fit under the package's.
  */
-export function placeWorkings(root: Root, notes: Notes, setting: Setting): PlacedText {
-  const highest = Math.min(...headingLevels(root), 6)
-  const walk: Walk = { ...notes, setting, shift: 2 - highest, headings: [], sections: new Map(), faults: [], level: 1 }
-  const children = root.children.flatMap(child => place(child, walk)) as Root['children']
-  return { tree: { type: 'root', children }, headings: walk.headings, sections: walk.sections, faults: walk.faults }
+export function placingOf(root: Root, notes: Notes, setting: Setting): Placing {
+  const walk: Walk = {
+    ...notes,
+    setting,
+    shift: 2 - highestLevel(root),
+    headings: [],
+    sections: new Map(),
+    faults: [],
+    level: 1,
+  }
+  return {
+    part: ({ children }) => ({
+      type: 'root',
+      children: children.flatMap(child => place(child, walk)) as Root['children'],
+    }),
+    placed: walk,
+  }
 }
+
+/** The highest level of heading in the author's text, as a number from 1. */
+export const highestLevel = (root: Root): number => Math.min(...headingLevels(root), 6)
 
 function headingLevels(node: Nodes): number[] {
   const own = node.type === 'element' ? levelOf(node) : undefined
@@ -61,7 +82,8 @@ function headingLevels(node: Nodes): number[] {
   return own === undefined ? below : [own, ...below]
 }
 
-function levelOf(element: Element): number | undefined {
+/** The level of a heading; nothing for any other element. */
+export function levelOf(element: Element): number | undefined {
   return /^h[1-6]$/.test(element.tagName) ? Number(element.tagName.slice(1)) : undefined
 }
 

@@ -5,12 +5,12 @@ import type { Browser } from 'puppeteer-core'
 import { openTab, type SheetTab } from './sheet-tab.ts'
 import { withStandIns } from './stand-ins.ts'
 
-/** A part of a document, HTML by itself; or where it is still to be found out, what finds it: asked for once the browser is at all that is there. */
-export type Part = string | (() => Promise<string>)
+/** A part of a document, HTML by itself; or what finds it, asked when its turn comes: the browser is at the parts before by then. */
+export type Part = string | (() => string | Promise<string>)
 
 /** The parts of a document, each in a tab of its own, which is opened when it is asked for. */
 export interface OpenParts {
-  /** Places of the parts in the document, those first that are there already. */
+  /** Places of the parts in the document, in the order in which they are opened. */
   readonly order: readonly number[]
   /** Whether the document is in parts at all. */
   readonly parted: boolean
@@ -19,10 +19,15 @@ export interface OpenParts {
   readonly opened: () => readonly SheetTab[]
 }
 
+interface PartsPlace {
+  readonly tabs: Browser
+  readonly folder: string
+  /** As the parts stand unless given. */
+  readonly order?: readonly number[]
+}
+
 /** Makes the parts ready to be opened, as files in a folder: a file is loaded far faster than text handed to the browser. */
-export function openParts(parts: readonly Part[], { tabs, folder }: { tabs: Browser; folder: string }): OpenParts {
-  const places = [...parts.keys()]
-  const isThere = (place: number): boolean => typeof parts[place] === 'string'
+export function openParts(parts: readonly Part[], { tabs, folder, order = [...parts.keys()] }: PartsPlace): OpenParts {
   const parted = parts.length > 1
   const opened: (SheetTab | undefined)[] = parts.map(() => undefined)
   const open = async (place: number): Promise<SheetTab> => {
@@ -36,7 +41,7 @@ export function openParts(parts: readonly Part[], { tabs, folder }: { tabs: Brow
     return tab
   }
   return {
-    order: [...places.filter(isThere), ...places.filter(place => !isThere(place))],
+    order,
     parted,
     tab: async place => opened[place] ?? (await open(place)),
     opened: () => opened.filter(tab => tab !== undefined),

@@ -22,6 +22,8 @@ export interface PrintOptions {
   readonly fonts: readonly string[]
   /** The page numbers of an earlier print of the document: right ones save a print, wrong ones do no harm. */
   readonly guess?: PageNumbers
+  /** In which order the browser gets the parts of the document, by their places from 0; as they stand unless given. */
+  readonly order?: readonly number[]
   /** Work of the caller's that is done while the browser is at the first print. What it throws ends the printing. */
   readonly meanwhile?: () => void
 }
@@ -47,7 +49,7 @@ export async function printInTabs(parts: readonly Part[], place: PrintPlace): Pr
   let open: OpenParts | undefined
   try {
     folder = await mkdtemp(join(place.folder, 'page-'))
-    open = openParts(parts, { tabs: place.tabs, folder })
+    open = openParts(parts, { ...place, folder })
     return await printAndCheck(open, place)
   } catch (thrown) {
     return refusalFor(thrown)

@@ -115,17 +115,18 @@ describe('a document in parts', () => {
     expect(outline[0]?.items.at(-1)?.title).toBe(long)
   })
 
-  test('asks for what is still to be found out once the browser is at the rest', async () => {
+  test('is given to the browser in the order that is wanted, each part found out when its turn comes', async () => {
     const asked: string[] = []
     const [front = '', first = '', second = '', last = ''] = parts
     const late = (name: string, text: string) => async () => {
       asked.push(name)
       return text
     }
-    const document = [late('front', front), first, second, late('last', last)]
+    const document = [late('front', front), first, late('second', second), late('last', last)]
     const meanwhile = () => void asked.push('meanwhile')
-    const result = printed(await browser.print(document, { fonts: SAMPLE_FONTS, guess: joined, meanwhile }))
-    expect(asked).toEqual(['front', 'last', 'meanwhile'])
+    const order = [1, 2, 0, 3]
+    const result = printed(await browser.print(document, { fonts: SAMPLE_FONTS, guess: joined, order, meanwhile }))
+    expect(asked).toEqual(['second', 'front', 'last', 'meanwhile'])
     expect(withoutDates(result.pdf)).toBe(withoutDates(joined.pdf))
   })
 

@@ -1,0 +1,44 @@
+import type { Nodes, Root, RootContent } from 'hast'
+import { linesOf } from '../evaluation/block-lines.ts'
+import type { Workings } from '../evaluation/workings.ts'
+import { highestLevel, levelOf } from './place-workings.ts'
+
+/** Lines of working in a part, some forty sheets: the browser's time for a sheet grows with the sheets that it prints together. */
+const LINES = 550
+
+/** Cuts the author's text before chapters into parts of as many lines of working each as its chapters allow. */
+export function textParts(body: Root, workings: Workings): Root[] {
+  const chapters = chaptersOf(body).map(children => ({ children, lines: linesIn(children, workings) }))
+  const all = chapters.reduce((sum, { lines }) => sum + lines, 0)
+  const share = all / Math.max(1, Math.ceil(all / LINES))
+  const parts: RootContent[][] = []
+  let before = 0
+  for (const { children, lines } of chapters) {
+    const last = parts.at(-1)
+    // A chapter goes into the part that its middle falls into.
+    if (last && before + lines / 2 < parts.length * share) last.push(...children)
+    else parts.push([...children])
+    before += lines
+  }
+  return parts.map(children => ({ type: 'root', children }))
+}
+
+function chaptersOf(body: Root): RootContent[][] {
+  const highest = highestLevel(body)
+  const chapters: RootContent[][] = []
+  for (const child of body.children) {
+    const last = chapters.at(-1)
+    const begins = child.type === 'element' && levelOf(child) === highest
+    if (last && !begins) last.push(child)
+    else chapters.push([child])
+  }
+  return chapters
+}
+
+function linesIn(nodes: readonly Nodes[], workings: Workings): number {
+  return nodes.reduce((sum, node) => {
+    const index = node.type === 'element' ? node.properties.dataUndercroftBlock : undefined
+    const block = index === undefined ? undefined : workings.blocks.find(each => each.index === Number(index))
+    return sum + (block ? linesOf(block).length : 'children' in node ? linesIn(node.children, workings) : 0)
+  }, 0)
+}
