@@ -57,10 +57,13 @@ export function expectPackage(evaluated: Evaluated, options: TextOptions): Expec
       const attachments = attached(evaluated, options, browser)
       const { assets } = options
       const early = { ...model, record: { ...model.record, browser }, attachments }
+      // Found a little at a time, whenever the browser is waited for.
+      const late = lateModelInTurns(evaluated)
+      late.catch(() => undefined)
       let around: ReturnType<typeof composeAround> | undefined
       const find = async () => {
-        const proof = countExpected(model)
-        around ??= composeAround({ ...early, proof, ...(await lateModelInTurns(evaluated)) }, assets)
+        const found = await late
+        around ??= composeAround({ ...early, proof: countExpected(model), ...found }, assets)
         return around
       }
       const text = Array.from(
