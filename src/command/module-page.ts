@@ -39,7 +39,7 @@ function limitSection({ limits }: Module): string[] {
 function limitList(limits: readonly Limit[]): string {
   const lines = limits.map(
     limit =>
-      `- ${limit.says} (${limit.when ? `where ${conditionText(limit.when)}: ` : ''}${conditionText(limit.holds)}): ${limit.otherwise === 'refuse' ? 'refused outside' : 'a warning outside'}${citationText(limit.source)}`,
+      `- ${limit.says} (${limit.when ? `where ${conditionText(limit.when)}: ` : ''}${limit.each ? `in each row of ${code(limit.each)}: ` : ''}${conditionText(limit.holds)}): ${limit.otherwise === 'refuse' ? 'refused outside' : 'a warning outside'}${citationText(limit.source)}`,
   )
   return lines.join('\n')
 }

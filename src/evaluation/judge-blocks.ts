@@ -38,19 +38,22 @@ export const exceededOf = (limits: readonly PlannedLimit[], slots: Float64Array)
 export const secondLimitsOf = ({ second, alive }: PlannedCalc, slots: Float64Array): readonly PlannedLimit[] =>
   second && slots[alive] === 1 && truth(second.applies, slots) === true ? second.limits : []
 
-const faultOf = (block: PlannedCalc, { limit, place }: PlannedLimit): Diagnostic => ({
+const outside = ({ limit, row }: PlannedLimit): string =>
+  `outside the limit that ${limit.says}${row ? `, in row ${row.index + 1} of \`${row.list}\`` : ''}`
+
+const faultOf = (block: PlannedCalc, planned: PlannedLimit): Diagnostic => ({
   rule: 'limit-exceeded',
-  severity: limit.otherwise === 'refuse' ? 'error' : 'warning',
-  place,
-  says: `${block.module.title}: outside the limit that ${limit.says}`,
-  ...(limit.advice ? { help: limit.advice } : {}),
+  severity: planned.limit.otherwise === 'refuse' ? 'error' : 'warning',
+  place: planned.place,
+  says: `${block.module.title}: ${outside(planned)}`,
+  ...(planned.limit.advice ? { help: planned.limit.advice } : {}),
 })
 
 /** The second method stops nothing but itself: what it refuses is a warning. */
 const ofSecond = (block: PlannedCalc, planned: PlannedLimit): Diagnostic => ({
   ...faultOf(block, planned),
   severity: 'warning',
-  says: `${block.module.title}, second method${planned.limit.otherwise === 'refuse' ? ' left out' : ''}: outside the limit that ${planned.limit.says}`,
+  says: `${block.module.title}, second method${planned.limit.otherwise === 'refuse' ? ' left out' : ''}: ${outside(planned)}`,
 })
 
 function disagreements(block: PlannedCalc, slots: Float64Array): Diagnostic[] {

@@ -1,10 +1,12 @@
 import type { Place } from '../diagnostic/diagnostic.ts'
 import type { Condition, Limit, Step } from '../modules/module.ts'
+import type { Keyed } from '../notebook/types.ts'
 import { pushForget, pushOp, pushStop } from './draft-ops.ts'
 import { judge, type Stage } from './module-scope.ts'
 import { ownFormula } from './own-text.ts'
+import { rowsOf } from './plan-rows.ts'
 import { planSteps } from './plan-steps.ts'
-import type { Entity, Judged, PlannedLimit } from './plan-types.ts'
+import type { Entity, Judged, PlannedLimit, Row } from './plan-types.ts'
 import { findIn } from './scope.ts'
 
 interface Method {
@@ -21,11 +23,13 @@ export function planWithLimits(stage: Stage, { steps, limits, alive }: Method): 
   const planReady = (): void => {
     for (const limit of waiting) {
       const names = 'formula' in limit.holds ? ownFormula(stage.draft, limit.holds.formula).names : []
-      if (names.some(name => findIn(stage.scope, name) === undefined)) continue
+      const stages = stagesOf(stage, limit)
+      if (stages.some(({ scope }) => names.some(name => findIn(scope, name) === undefined))) continue
       waiting.delete(limit)
-      const judged = judgeLimit(stage, limit.holds)
-      if (limit.otherwise === 'refuse') pushRefusal(stage, judged, alive)
-      planned.push({ limit, judged, place: limitPlace(stage, limit.on) })
+      const ready = stages.map(at => planLimit(at, limit))
+      // Every row is judged before the first stops the block.
+      if (limit.otherwise === 'refuse') for (const { judged } of ready) pushRefusal(stage, judged, alive)
+      planned.push(...ready)
     }
   }
   planReady()
@@ -35,6 +39,19 @@ export function planWithLimits(stage: Stage, { steps, limits, alive }: Method): 
   }
   return planned.sort((a, b) => limits.indexOf(a.limit) - limits.indexOf(b.limit))
 }
+
+/** Where a limit is judged: in the block, or in each row of its list. */
+function stagesOf(stage: Stage, { each }: Limit): readonly Stage[] {
+  if (each === undefined) return [stage]
+  return rowsOf(stage, each).map(({ scope, row }) => ({ ...stage, scope, row }))
+}
+
+const planLimit = (stage: Stage, limit: Limit): PlannedLimit => ({
+  limit,
+  judged: judgeLimit(stage, limit.holds),
+  place: limitPlace(stage, limit.on),
+  ...(stage.row ? { row: stage.row } : {}),
+})
 
 /** Only what is known not to hold refuses. */
 function pushRefusal(stage: Stage, judged: Judged, alive: number): void {
@@ -60,11 +77,21 @@ function judgeLimit(stage: Stage, holds: Condition): Judged {
   return judged
 }
 
-function limitPlace(stage: Stage, on: string | undefined): Place {
-  const block = stage.draft.notebook.blocks[stage.block]
-  const keyed = block?.kind === 'calc' && on ? block.inputs.find(input => input.key.text === on) : undefined
-  if (!keyed) return stage.place
+function limitPlace({ draft, block: index, place, row }: Stage, on: string | undefined): Place {
+  const block = draft.notebook.blocks[index]
+  if (block?.kind !== 'calc' || !on) return place
+  const keyed = keyedAs(row ? rowEntries(block.inputs, row) : block.inputs, on)
+  if (!keyed) return place
   return keyed.value.kind === 'scalar' ? keyed.value.written.place : keyed.key.place
+}
+
+const keyedAs = (entries: readonly Keyed[], key: string): Keyed | undefined =>
+  entries.find(entry => entry.key.text === key)
+
+function rowEntries(inputs: readonly Keyed[], { list, index }: Row): readonly Keyed[] {
+  const value = keyedAs(inputs, list)?.value
+  const item = value?.kind === 'list' ? value.items[index] : undefined
+  return item?.kind === 'map' ? item.entries : []
 }
 
 /** A method that is refused gives nothing: what its steps had come to before the refusal is taken back. */

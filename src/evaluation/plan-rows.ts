@@ -26,7 +26,8 @@ function planRows(
   stage.lines.push(...stepByStep(stage.lines.splice(from), steps))
 }
 
-function rowsOf(stage: Stage, list: string): readonly ListRow[] {
+/** The rows of a list, each with its scope. Throws where no list has this name: our own bug. */
+export function rowsOf(stage: Stage, list: string): readonly ListRow[] {
   const rows = stage.scope.lists.get(list)
   if (!rows) throw moduleFault(stage, `no list is called \`${list}\``)
   return rows

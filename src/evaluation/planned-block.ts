@@ -32,6 +32,8 @@ export interface PlannedLimit {
   readonly limit: Limit
   readonly judged: Judged
   readonly place: Place
+  /** The row in which it was judged. */
+  readonly row?: Row
 }
 
 export interface PlannedComparison {

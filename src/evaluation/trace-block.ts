@@ -65,7 +65,7 @@ const noteOf = ({ taken: byDefault }: PlannedGiven): { note: string } => ({
 
 function limitSpots({ slots }: Results, block: PlannedCalc, { name, place }: CalcWorking): Spot[] {
   const limits = [...block.limits, ...secondLimitsOf(block, slots)]
-  return limits.flatMap(({ limit, judged }, index): Spot[] => {
+  return limits.flatMap(({ limit, judged, row }, index): Spot[] => {
     const kept = truth(judged, slots)
     if ('known' in judged || kept === undefined) return []
     return [
@@ -76,7 +76,7 @@ function limitSpots({ slots }: Results, block: PlannedCalc, { name, place }: Cal
         number: '',
         symbol: '',
         value: kept ? 'kept' : 'exceeded',
-        says: `limit of ${name}${index < block.limits.length ? '' : ', second method'}: ${limit.says}`,
+        says: `limit of ${name}${index < block.limits.length ? '' : ', second method'}: ${limit.says}${row ? `, row ${row.index + 1}` : ''}`,
         ...(limit.source ? { reference: { key: limit.source.key, at: limit.source.at } } : {}),
         place,
         restsOn: judged.operands.map(({ key }) => key),

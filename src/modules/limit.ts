@@ -8,11 +8,13 @@ export interface Limit {
   readonly says: string
   /** The limit is one of this choice or optional input only; elsewhere it is left away. */
   readonly when?: Exclude<Condition, { readonly formula: string }>
+  /** It is judged for each row of this list, over its fields; `on` is then one of them. */
+  readonly each?: string
   /** What the author can do where it is exceeded, for the message only: `swap the two`. */
   readonly advice?: string
   /** `refuse`: nothing after it is evaluated. `warn`: evaluation goes on and the package shows it exceeded. */
   readonly otherwise: 'refuse' | 'warn'
-  /** The input whose place a message points at. */
+  /** The input, or field of the row, whose place a message points at. */
   readonly on?: string
   readonly source?: Citation
 }

@@ -206,8 +206,12 @@ for (const module of catalogue) {
 
     it('names real inputs in limits, conditions and cautions', () => {
       const inputs = new Set([...Object.keys(module.inputs), ...fieldsOf(module).map(([name]) => name)])
-      for (const { on, says } of module.limits)
-        if (on !== undefined) expect(Object.keys(module.inputs), says).toContain(on)
+      for (const { on, each, says } of module.limits) {
+        const list = each === undefined ? undefined : module.inputs[each]
+        if (each !== undefined) expect(list?.kind, says).toBe('list')
+        const named = list?.kind === 'list' ? list.fields : module.inputs
+        if (on !== undefined) expect(Object.keys(named), says).toContain(on)
+      }
       const conditions = [
         ...module.limits.flatMap(({ holds, when }) => [holds, ...(when ? [when] : [])]),
         ...module.cautions.flatMap(caution => (typeof caution === 'string' ? [] : [caution.when])),

@@ -241,3 +241,42 @@ describe('ranges in words', () => {
     expect(words('q: 10 kPa\nf: 20 percent')).toEqual(['`f` is 20 %; it is usually 0.1 % to 12 %'])
   })
 })
+
+describe('limit: each', () => {
+  const stacked = {
+    ...cut,
+    limits: [
+      limit('b <= a', { each: 'rods', says: 'the second leg is the shorter', otherwise: 'refuse', on: 'b' }),
+      limit('z <= 9 m', { each: 'rods', says: 'no rod is long', otherwise: 'warn', on: 'a' }),
+    ],
+  } as const satisfies Module
+  const bent = (a: string, b: string) => `{ form: bent, a: ${a} m, b: ${b} m }`
+  const at = (...rods: readonly string[]) => run(`\`\`\`calc cut c\nrods: [${rods.join(', ')}]\n\`\`\`\n\n`, stacked)
+
+  it('is judged row by row, and told in each row that exceeds it, at the field it is about', () => {
+    expect(at(bent('3', '3'), bent('4', '2')).errors).toEqual([])
+    const ran = at(bent('3', '3.01'), bent('4', '2'), bent('5', '6'))
+    expect(ran.errors.map(({ says }) => says)).toEqual([
+      'Cut: outside the limit that the second leg is the shorter, in row 1 of `rods`',
+      'Cut: outside the limit that the second leg is the shorter, in row 3 of `rods`',
+    ])
+    expect(ran.errors.map(ran.under)).toEqual(['3.01 m', '6 m'])
+    expect(ran.block('c')).toMatchObject({ complete: false, lines: [] })
+  })
+
+  it('is one line of the package, kept where every row keeps it', () => {
+    const limitsOf = (ran: ReturnType<typeof at>) => {
+      const block = ran.block('c')
+      return block?.kind === 'calc' ? block.limits.map(({ says, kept }) => `${says}: ${kept}`) : []
+    }
+    expect(limitsOf(at(bent('4', '2'), bent('5', '4')))).toEqual([
+      'the second leg is the shorter: true',
+      'no rod is long: true',
+    ])
+    const long = at(bent('4', '2'), bent('5', '4.1'))
+    expect(limitsOf(long)[1]).toBe('no rod is long: false')
+    expect(long.warnings.map(fault => [fault.says, long.under(fault)])).toEqual([
+      ['Cut: outside the limit that no rod is long, in row 2 of `rods`', '5 m'],
+    ])
+  })
+})

@@ -9,6 +9,7 @@ import { eccentricityLimits, strengthLimits } from './bearing-limits.ts'
 import { drawBearing } from './bearing-sketch.ts'
 import { designApproaches } from './en-1997-factors.ts'
 import { forceUnit } from './ground-units.ts'
+import { saturatedNoLighter } from './saturated-weight.ts'
 
 /** Bearing resistance of a rectangular base by EN 1997-1, Annex D. */
 export const bearingEn1997 = defineModule({
@@ -39,6 +40,7 @@ export const bearingEn1997 = defineModule({
   covers: ['bearing'],
   drawing: ['width', 'length', 'depth'],
   limits: [
+    saturatedNoLighter(),
     ...strengthLimits,
     ...eccentricityLimits,
     limit('e_B <= width / 3', {

@@ -9,6 +9,7 @@ import { bearingMeyerhofSecond } from './bearing-meyerhof-second.ts'
 import { bearingMeyerhofSteps } from './bearing-meyerhof-steps.ts'
 import { drawBearing } from './bearing-sketch.ts'
 import { forceUnit } from './ground-units.ts'
+import { saturatedNoLighter } from './saturated-weight.ts'
 
 /** Bearing capacity of a rectangle by Meyerhof, with shape, depth and inclination, and one factor. */
 export const bearingMeyerhof = defineModule({
@@ -41,6 +42,7 @@ export const bearingMeyerhof = defineModule({
   covers: ['bearing'],
   drawing: ['width', 'length', 'depth'],
   limits: [
+    saturatedNoLighter(),
     ...strengthLimits,
     ...eccentricityLimits,
     limit('alpha_V < phi', {

@@ -9,6 +9,7 @@ import { bearingTerzaghiCases } from './bearing-terzaghi-cases.ts'
 import { bearingTerzaghiSecond } from './bearing-terzaghi-second.ts'
 import { bearingTerzaghiSteps } from './bearing-terzaghi-steps.ts'
 import { lengthUnit, pressureUnit } from './ground-units.ts'
+import { saturatedNoLighter } from './saturated-weight.ts'
 
 /** Bearing capacity of a strip, square or circle under a central load by Terzaghi, with one factor. */
 export const bearingTerzaghi = defineModule({
@@ -57,6 +58,7 @@ export const bearingTerzaghi = defineModule({
   covers: ['bearing'],
   drawing: ['width', 'depth'],
   limits: [
+    saturatedNoLighter(),
     ...strengthLimits,
     limit('depth <= width', {
       says: 'the base is no deeper than it is wide',

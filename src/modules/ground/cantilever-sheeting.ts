@@ -6,6 +6,7 @@ import { cantileverSheetingInputs } from './cantilever-sheeting-inputs.ts'
 import { cantileverSheetingSecond } from './cantilever-sheeting-second.ts'
 import { cantileverSheetingSketch } from './cantilever-sheeting-sketch.ts'
 import { cantileverSheetingSteps } from './cantilever-sheeting-steps.ts'
+import { saturatedNoLighter } from './saturated-weight.ts'
 
 const das = cite('das-foundation', 'cantilever sheet piles')
 
@@ -21,6 +22,7 @@ export const cantileverSheeting = defineModule({
   covers: ['pit-sides'],
   drawing: ['D_d', 'L_w', 'W_req'],
   limits: [
+    saturatedNoLighter(),
     limit('sigma_6 > 0 kPa', {
       says: 'the clay resists more than the ground behind the wall presses',
       advice: 'No embedment holds this wall: prop it, or retain less',

@@ -19,6 +19,7 @@ import { earthPressureSketch } from './earth-pressure-sketch.ts'
 import { earthPressureSteps } from './earth-pressure-steps.ts'
 import { waterWeight } from './ground-inputs.ts'
 import { angleUnit, lengthUnit, lineLoadUnit, pressureUnit, weightUnit } from './ground-units.ts'
+import { saturatedNoLighter } from './saturated-weight.ts'
 
 const soilLayers = list('soil beside the wall, from the ground down', {
   note: 'Down to the base of the wall or further; soil above the first layer belongs to the surcharge',
@@ -160,6 +161,7 @@ export const earthPressure = defineModule({
   results: ['p_top', 'p_base', 'P', 'y_P', 'P_soil', 'P_water', 'h_wall', 'd_water', 'K_h_1', 'p_water_1'],
   covers: ['lateral-pressure'],
   limits: [
+    saturatedNoLighter({ each: 'layers' }),
     limit('wall_base > wall_top', {
       says: 'the base of the wall is below its top',
       otherwise: 'refuse',

@@ -6,6 +6,7 @@ import { flotationInputs } from './flotation-inputs.ts'
 import { flotationSecond } from './flotation-second.ts'
 import { flotationSketch } from './flotation-sketch.ts'
 import { flotationSteps } from './flotation-steps.ts'
+import { saturatedNoLighter } from './saturated-weight.ts'
 
 /** Weight of the box and its fill against the uplift of the water, finished and while building. */
 export const flotation = defineModule({
@@ -31,6 +32,7 @@ export const flotation = defineModule({
   ],
   covers: ['flotation'],
   limits: [
+    saturatedNoLighter(),
     limit('2 * wall < min(plan_length, plan_width)', {
       says: 'the walls leave a room between them',
       otherwise: 'refuse',

@@ -6,6 +6,7 @@ import { angleUnit, lengthUnit, pressureUnit } from './ground-units.ts'
 import { infiniteSlopeCases } from './infinite-slope-cases.ts'
 import { infiniteSlopeSketch } from './infinite-slope-sketch.ts'
 import { infiniteSlopeSecond, infiniteSlopeSteps } from './infinite-slope-steps.ts'
+import { saturatedNoLighter } from './saturated-weight.ts'
 
 /** Sliding of long sloping ground along a plane below it, with water that seeps along the slope. */
 export const infiniteSlope = defineModule({
@@ -76,6 +77,7 @@ export const infiniteSlope = defineModule({
   results: ['F_z', 'tau_f', 'tau_z', 'sigma_n', 'u_z'],
   covers: ['slope-plane'],
   limits: [
+    saturatedNoLighter(),
     limit('water_height <= plane_depth', {
       says: 'the water stands no higher than the ground',
       otherwise: 'refuse',

@@ -7,6 +7,7 @@ import { retainingInputs } from './retaining-inputs.ts'
 import { retainingSecond } from './retaining-second.ts'
 import { retainingSketch } from './retaining-sketch.ts'
 import { retainingSteps } from './retaining-steps.ts'
+import { saturatedNoLighter } from './saturated-weight.ts'
 
 /** Overturning, sliding, bearing and middle third of a free-standing cantilever wall. */
 export const retainingStability = defineModule({
@@ -20,6 +21,7 @@ export const retainingStability = defineModule({
   covers: ['free-walls'],
   drawing: ['stem', 'stem_top', 'stem_foot', 'base', 'toe', 'heel'],
   limits: [
+    saturatedNoLighter(),
     limit('alpha < phi', {
       says: 'the fill slopes less than its angle of friction',
       advice: 'Such a slope does not stand by itself',

@@ -3,6 +3,7 @@ import { cite } from '../sources.ts'
 import { choice, label, length, limit, list, pressure, ratio, solve } from '../words.ts'
 import { centreStrain } from './centre-strain.ts'
 import { lengthUnit } from './ground-units.ts'
+import { saturatedNoLighter } from './saturated-weight.ts'
 import { settlementElasticCases } from './settlement-elastic-cases.ts'
 import { settlementElasticSteps } from './settlement-elastic-steps.ts'
 import { baseShape, pressesMore, pressingBase, settlementUnit } from './settlement-inputs.ts'
@@ -51,6 +52,7 @@ export const settlementElastic = defineModule({
   results: ['s_centre', 's_stiff', 'p_net'],
   covers: ['settlement'],
   limits: [
+    saturatedNoLighter(),
     baseShape,
     pressesMore('What settles then is only what heaved when the pit was dug: it is not reckoned here'),
     limit('sum(layers.thickness) >= 2 * width', {

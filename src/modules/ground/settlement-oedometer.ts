@@ -2,6 +2,7 @@ import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
 import { choice, label, length, limit, list, pressure, ratio, unitWeight } from '../words.ts'
 import { lengthUnit, pressureUnit, weightUnit } from './ground-units.ts'
+import { saturatedNoLighter } from './saturated-weight.ts'
 import { baseShape, pressesMore, pressingBase } from './settlement-inputs.ts'
 import { settlementOedometerCases } from './settlement-oedometer-cases.ts'
 import { settlementOedometerSecond } from './settlement-oedometer-second.ts'
@@ -67,6 +68,7 @@ export const settlementOedometer = defineModule({
   results: ['s_all', 'p_net'],
   covers: ['settlement'],
   limits: [
+    saturatedNoLighter(),
     baseShape,
     pressesMore('What settles then is only what has heaved while the pit was open: choose `swollen`', {
       when: { choice: 'heave', is: ['no time to swell'] },

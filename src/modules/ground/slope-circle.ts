@@ -1,6 +1,7 @@
 import { defineModule } from '../module.ts'
 import { cite } from '../sources.ts'
 import { choiceLimit, limit } from '../words.ts'
+import { saturatedNoLighter } from './saturated-weight.ts'
 import { slopeCircleCases } from './slope-circle-cases.ts'
 import { slopeCircleInputs } from './slope-circle-inputs.ts'
 import { slopeCircleSecond } from './slope-circle-second.ts'
@@ -23,14 +24,7 @@ export const slopeCircle = defineModule({
   drawing: ['slope_height', 'slope'],
   schedule: { title: 'Slices of the worst circle', list: 'slices', columns: ['alpha', 'b', 'h', 'W_n', 'T'] },
   limits: [
-    limit('gamma_sat >= gamma', {
-      when: { choice: 'water', is: ['level'] },
-      says: 'saturated ground weighs no less than the same ground moist',
-      advice: 'Water that fills its pores only adds weight: one of the two is mistyped, or stands for another ground',
-      otherwise: 'refuse',
-      on: 'gamma_sat',
-      source: cite('statics'),
-    }),
+    saturatedNoLighter({ when: { choice: 'water', is: ['level'] } }),
     choiceLimit('strength', ['drained'], {
       when: { choice: 'water', is: ['ratio'] },
       says: 'pore pressure goes with effective stress',

@@ -2,6 +2,7 @@ import { defineModule } from '../module.ts'
 import { label, length, limit, list } from '../words.ts'
 import { groundLoad, moistWeight, saturatedWeight, waterWeight } from './ground-inputs.ts'
 import { lengthUnit } from './ground-units.ts'
+import { saturatedNoLighter } from './saturated-weight.ts'
 import { soilStressCases } from './soil-stress-cases.ts'
 import { soilStressSketch } from './soil-stress-sketch.ts'
 import { soilStressSteps } from './soil-stress-steps.ts'
@@ -45,6 +46,7 @@ export const soilStress = defineModule({
   results: ['sigma_v', 'u', 'sigma_eff'],
   covers: ['ground-stress'],
   limits: [
+    saturatedNoLighter({ each: 'layers' }),
     limit('z_reached >= depth', {
       says: 'the layers reach down to the depth asked for',
       advice: 'Add the layers below',

@@ -152,4 +152,10 @@ describe('bearing by EN 1997-1', () => {
     expect(marks({ water_depth: '9 m' })).toBe(0)
     expect(drawingOf(bearingEn1997, { ...base, depth: '0 m' }).says).toContain('0')
   })
+
+  it('bearing-en-1997: refuses saturated ground that weighs less than the same ground moist', () => {
+    const rulesAt = (gamma_sat: string) => refused({ gamma_sat })
+    expect(rulesAt('18 kN/m^3')).toEqual([])
+    expect(rulesAt('17.99 kN/m^3')).toEqual(['limit-exceeded'])
+  })
 })

@@ -125,4 +125,10 @@ describe('bearing by Meyerhof', () => {
   it('bearing-meyerhof: the sketch says what presses and what resists', () => {
     expect(drawingOf(bearingMeyerhof, base).says).toMatch(/load 1500 kN, resistance \d/)
   })
+
+  it('bearing-meyerhof: refuses saturated ground that weighs less than the same ground moist', () => {
+    const rulesAt = (gamma_sat: string) => run({ gamma_sat }).errors.map(({ rule }) => rule)
+    expect(rulesAt('18 kN/m^3')).toEqual([])
+    expect(rulesAt('17.99 kN/m^3')).toEqual(['limit-exceeded'])
+  })
 })

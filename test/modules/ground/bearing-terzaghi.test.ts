@@ -113,4 +113,10 @@ describe('bearing by Terzaghi', () => {
   it('bearing-terzaghi: the sketch says what presses and what resists', () => {
     expect(drawingOf(bearingTerzaghi, base).says).toMatch(/load 200(\.0)? kPa, resistance \d/)
   })
+
+  it('bearing-terzaghi: refuses saturated ground that weighs less than the same ground moist', () => {
+    const rulesAt = (gamma_sat: string) => run({ gamma_sat }).errors.map(({ rule }) => rule)
+    expect(rulesAt('18 kN/m^3')).toEqual([])
+    expect(rulesAt('17.99 kN/m^3')).toEqual(['limit-exceeded'])
+  })
 })

@@ -208,4 +208,11 @@ describe('cantilever-sheeting', () => {
       expect(crossing).toBeGreaterThan(-4 - run(ground).si('D_0'))
     }
   })
+
+  it('cantilever-sheeting: refuses saturated ground that weighs less than the same ground moist', () => {
+    for (const ground of ['sand', 'clay'] as const) {
+      expect(refusals(ground, { gamma_sat: '17 kN/m^3' })).toEqual([])
+      expect(refusals(ground, { gamma_sat: '16.99 kN/m^3' })).toEqual(['limit-exceeded'])
+    }
+  })
 })

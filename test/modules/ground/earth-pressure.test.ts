@@ -223,8 +223,8 @@ describe('earth-pressure: diagram and resultant', () => {
     const number = (min: number, max: number) => fc.integer({ min, max })
     const layer = fc.record({
       thickness: number(5, 30).map(n => `${n / 10} m`),
-      gamma: number(140, 230).map(n => `${n / 10} kN/m^3`),
-      gamma_sat: number(170, 230).map(n => `${n / 10} kN/m^3`),
+      gamma: number(140, 190).map(n => `${n / 10} kN/m^3`),
+      gamma_sat: number(190, 230).map(n => `${n / 10} kN/m^3`),
       phi: number(15, 45).map(n => `${n} deg`),
       c: number(0, 20).map(n => `${n} kPa`),
     })
@@ -325,5 +325,16 @@ describe('earth-pressure: refusals', () => {
     expect(run({ layers: [sand({ phi: '50.1 deg' })] }).errors.length).toBeGreaterThan(0)
     expect(run({ layers: [] }).errors.length).toBeGreaterThan(0)
     expect(run({ layers: [sand({ thickness: '0 m' })] }).errors.length).toBeGreaterThan(0)
+  })
+
+  it('earth-pressure: refuses a layer that weighs less saturated than moist, in whatever state and water', () => {
+    const at = (gamma_sat: string) => [sand({ thickness: '3 m' }), sand({ thickness: '3 m', gamma_sat })]
+    for (const state of ['at rest', 'active', 'active Coulomb', 'passive'])
+      for (const water of [{ water_depth: '2 m' }, { groundwater: 'below the wall' }, {}]) {
+        expect(refusals({ state, ...water, layers: at('18 kN/m^3') })).toEqual([])
+        expect(refusals({ state, ...water, layers: at('17.99 kN/m^3') })).toEqual([
+          'Earth and water pressure on a wall: outside the limit that saturated ground weighs no less than the same ground moist, in row 2 of `layers`',
+        ])
+      }
   })
 })

@@ -285,4 +285,10 @@ describe('flotation', () => {
     expect(us.si('F_fin')).toBeCloseTo(si.si('F_fin'), 12)
     expect(us.shown('W_box')).toMatch(/ lbf$/)
   })
+
+  it('flotation: refuses saturated ground that weighs less than the same ground moist', () => {
+    const rulesAt = (gamma_sat: string) => run({ gamma_sat }).errors.map(({ rule }) => rule)
+    expect(rulesAt('17 kN/m^3')).toEqual([])
+    expect(rulesAt('16.99 kN/m^3')).toEqual(['limit-exceeded'])
+  })
 })

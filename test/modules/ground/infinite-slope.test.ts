@@ -79,4 +79,10 @@ describe('long slope', () => {
     expect(kept({ below: 'the same' })).toBe(false)
     expect(kept({ below: 'the same', c: '0 kPa' })).toBe(true)
   })
+
+  it('infinite-slope: refuses saturated ground that weighs less than the same ground moist', () => {
+    const rulesAt = (gamma_sat: string) => rules({ gamma_sat })
+    expect(rulesAt('18 kN/m^3')).toEqual([])
+    expect(rulesAt('17.99 kN/m^3')).toEqual(['limit-exceeded'])
+  })
 })

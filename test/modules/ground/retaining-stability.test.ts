@@ -202,4 +202,10 @@ describe('free-standing wall', () => {
     const front = { front: 'reckoned', front_depth: '0.8 m', front_phi: '30 deg', front_gamma: '18 kN/m^3' }
     expect([soils({}), soils(front)]).toEqual([1, 2])
   })
+
+  it('retaining-stability: refuses saturated ground that weighs less than the same ground moist', () => {
+    const rulesAt = (gamma_sat: string) => refused({ gamma_sat })
+    expect(rulesAt('18 kN/m^3')).toEqual([])
+    expect(rulesAt('17.99 kN/m^3')).toEqual(['limit-exceeded'])
+  })
 })

@@ -115,4 +115,10 @@ describe('immediate settlement', () => {
     const nu = (value: string) => run({ layers: [{ thickness: '4 m', E: '40 MPa', nu: value }] }).errors.length
     expect([nu('0.5'), nu('0.51')]).toEqual([0, 1])
   })
+
+  it('settlement-elastic: refuses saturated ground that weighs less than the same ground moist', () => {
+    const rulesAt = (gamma_sat: string) => run({ gamma_sat }).errors.map(({ rule }) => rule)
+    expect(rulesAt('18 kN/m^3')).toEqual([])
+    expect(rulesAt('17.99 kN/m^3')).toEqual(['limit-exceeded'])
+  })
 })

@@ -126,4 +126,10 @@ describe('consolidation', () => {
   it('settlement-oedometer: refuses a length less than the width', () => {
     expect(run({ length: '3.9 m' }).errors.map(({ rule }) => rule)).toContain('limit-exceeded')
   })
+
+  it('settlement-oedometer: refuses saturated ground that weighs less than the same ground moist', () => {
+    const rulesAt = (gamma_sat: string) => run({ gamma_sat }).errors.map(({ rule }) => rule)
+    expect(rulesAt('18 kN/m^3')).toEqual([])
+    expect(rulesAt('17.99 kN/m^3')).toEqual(['limit-exceeded'])
+  })
 })

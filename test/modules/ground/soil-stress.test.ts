@@ -64,8 +64,8 @@ describe('soil-stress', () => {
       fc.integer({ min, max }).map(n => `${(n / 10).toFixed(1)} ${unit}`)
     const layer = fc.record({
       thickness: tenths(5, 30, 'm'),
-      gamma: tenths(150, 210, 'kN/m^3'),
-      gamma_sat: tenths(170, 230, 'kN/m^3'),
+      gamma: tenths(150, 190, 'kN/m^3'),
+      gamma_sat: tenths(190, 230, 'kN/m^3'),
     })
     fc.assert(
       fc.property(fc.array(layer, { minLength: 1, maxLength: 4 }), tenths(-10, 90, 'm'), (drawn, water_depth) => {
@@ -102,8 +102,9 @@ describe('soil-stress', () => {
   })
 
   it('soil-stress: refuses soil that would float, no depth and no layers', () => {
-    expect(run({ layers: [soil('6 m', { gamma_sat: '11 kN/m^3' })] }).errors).toEqual([])
-    expect(run({ layers: [soil('6 m', { gamma_sat: '10.9 kN/m^3' })] }).errors).toHaveLength(1)
+    const light = (gamma_sat: string) => run({ layers: [soil('6 m', { gamma: '10 kN/m^3', gamma_sat })] }).errors
+    expect(light('11 kN/m^3')).toEqual([])
+    expect(light('10.9 kN/m^3').map(({ rule }) => rule)).toEqual(['value-outside-range'])
     expect(run({ depth: '0 m' }).errors.length).toBeGreaterThan(0)
     expect(run({ layers: [] }).errors.length).toBeGreaterThan(0)
   })
@@ -121,5 +122,15 @@ describe('soil-stress', () => {
     expect(drawing.says).toContain('106.0 kPa, 29.43 kPa and 76.57 kPa')
     const dry = drawingOf(soilStress, { ...inputs, water_depth: '8 m' })
     expect(dry.shapes.some(({ kind }) => kind === 'level')).toBe(false)
+  })
+
+  it('soil-stress: refuses a layer that weighs less saturated than moist, and names it', () => {
+    const says = (...weights: readonly string[]) =>
+      run({ layers: weights.map(gamma_sat => soil('2 m', { gamma_sat })), depth: '3 m' }).errors.map(each => each.says)
+    const told = (row: number) =>
+      `Vertical stress in the ground: outside the limit that saturated ground weighs no less than the same ground moist, in row ${row} of \`layers\``
+    expect(says('18 kN/m^3', '20 kN/m^3', '18 kN/m^3')).toEqual([])
+    expect(says('18 kN/m^3', '17.99 kN/m^3', '18 kN/m^3')).toEqual([told(2)])
+    expect(says('17.99 kN/m^3', '20 kN/m^3', '17.9 kN/m^3')).toEqual([told(1), told(3)])
   })
 })
