@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import { nearestName } from '../diagnostic/nearest-name.ts'
 import { valueWords } from '../formula/kind-words.ts'
+import { unknownUnitHelp } from '../formula/names.ts'
 import type { Mention, Written } from '../notebook/types.ts'
 import type { System, Unit } from '../quantity/types.ts'
 import { readUnit } from '../quantity/unit.ts'
@@ -95,10 +96,10 @@ function absentValue(context: PrintContext, mention: Mention, entity: Entity): F
 
 function unitFor(written: Written, entity: Entity, system: System): Unit | Fault {
   const read = readUnit(written.text)
-  const fault = (rule: Diagnostic['rule'], says: string): Fault => ({
-    fault: { rule, severity: 'error', place: written.place, says },
+  const fault = (rule: Diagnostic['rule'], says: string, help?: string): Fault => ({
+    fault: { rule, severity: 'error', place: written.place, says, ...(help ? { help } : {}) },
   })
-  if (!read.ok) return fault('unit-unknown', read.fault.says)
+  if (!read.ok) return fault('unit-unknown', read.fault.says, unknownUnitHelp(read.fault))
   if (read.unit.dimension === entity.dimension) return read.unit
   return fault(
     'dimension-mismatch',

@@ -1,5 +1,5 @@
 import { readUnit } from '../quantity/unit.ts'
-import { unitHelp } from './names.ts'
+import { nearUnitHelp, unitHelp, unknownUnitHelp } from './names.ts'
 import { FormulaFault, refused, type Token } from './token.ts'
 import type { Span } from './types.ts'
 
@@ -27,8 +27,8 @@ export function gatherQuantities(tokens: readonly Token[], text: string): readon
 
 function unknownUnit(number: Token, next: Token | undefined): void {
   if (next?.kind !== 'name') return
-  const help =
-    unitHelp(next.text) ?? `Write \`${number.text} * ${next.text}\` if \`${next.text}\` is the name of a value`
+  const product = `Write \`${number.text} * ${next.text}\` if \`${next.text}\` is the name of a value`
+  const help = unitHelp(next.text) ?? [nearUnitHelp(next.text) ?? [], product].flat().join(' ')
   const says = `No unit is named \`${next.text}\``
   throw new FormulaFault({ rule: 'unit-unknown', span: next.span, says, help, name: next.text })
 }
@@ -50,7 +50,8 @@ type UnitFault = Extract<ReturnType<typeof readUnit>, { ok: false }>['fault']
 
 /** A fault of a unit text that starts at `offset` of the formula. */
 export function unitFault(fault: UnitFault, offset: number): FormulaFault {
-  const { says, help, name } = fault
+  const { says, name } = fault
+  const help = unknownUnitHelp(fault)
   return new FormulaFault({
     rule: fault.rule === 'unit-unknown' ? 'unit-unknown' : 'formula-syntax',
     span: { start: fault.start + offset, end: fault.end + offset },

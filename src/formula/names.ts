@@ -1,6 +1,7 @@
+import { nearestNames } from '../diagnostic/nearest-name.ts'
 import { unitMeant } from '../quantity/unit-hints.ts'
 import { unitSpelling } from '../quantity/unit-parts.ts'
-import { isUnitName } from '../quantity/units.ts'
+import { isUnitName, unitNames } from '../quantity/units.ts'
 import { isFunctionName } from './functions.ts'
 
 /** Why something may not be a name. */
@@ -76,4 +77,24 @@ export function unitHelp(name: string): string | undefined {
   const meant = unitMeant(name)
   if (meant === undefined) return undefined
   return meant.includes(',') ? `Write ${meant}` : `Write \`${meant}\``
+}
+
+/** The help at a unit that no list has: what it says itself, or which unit is near. */
+export const unknownUnitHelp = ({
+  help,
+  name,
+}: {
+  readonly help?: string
+  readonly name?: string
+}): string | undefined => help ?? (name === undefined ? undefined : nearUnitHelp(name))
+
+/** The units that a name is a slip of the pen away from, as a help sentence, or undefined. Of one or two letters it could be too many. */
+export function nearUnitHelp(name: string): string | undefined {
+  if (name.length < 3) return undefined
+  const near = nearestNames(
+    name,
+    unitNames.filter(unit => unit.length > 2),
+  )
+  if (near.length === 0 || near.length > 3) return undefined
+  return `Did you mean ${near.map(unit => `\`${unit}\``).join(' or ')}?`
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { nearestName } from '../../src/diagnostic/nearest-name.ts'
+import { nearestName, nearestNames } from '../../src/diagnostic/nearest-name.ts'
 
 const keys = ['value', 'basis', 'range', 'status', 'check level', 'water_depth']
 
@@ -20,6 +20,16 @@ describe('the nearest name', () => {
     expect(nearestName(name, keys)).toBeUndefined()
   })
   it('the first of equals is taken', () => expect(nearestName('roof_x', ['roof_a', 'roof_b'])).toBe('roof_a'))
+  it('all equals are told, in their order, and none that is further', () => {
+    expect(nearestNames('roof_x', ['roof_a', 'wall', 'roof_b', 'rooff'])).toEqual(['roof_a', 'roof_b'])
+    expect(nearestNames('roof_x', ['roof_a', 'roof_x', 'roof_b'])).toEqual(['roof_x'])
+    expect(nearestNames('roof_x', ['wall'])).toEqual([])
+  })
+  it('of one letter nothing but its capital is near', () => {
+    expect(nearestName('Q', ['v', 'q', 'w'])).toBe('q')
+    expect(nearestName('Q', ['v', 'w', 'Q_d'])).toBeUndefined()
+    expect(nearestName('ab', ['ac'])).toBe('ac')
+  })
   it('four slips are too many, however long the name', () => {
     expect(nearestName('corner_hold_down_xy', ['corner_hold_down'])).toBe('corner_hold_down')
     expect(nearestName('corner_hold_down_xyz', ['corner_hold_down'])).toBeUndefined()

@@ -26,6 +26,18 @@ describe('unknown names', () => {
     expect(helps(fence('work v', 'y = quarry.depth') + plot())).toEqual(['No block is called `quarry`'])
   })
 
+  it('a unit: the nearest is offered in a line, in a value and in a mention', () => {
+    expect(helps(fence('work v', 'y = 30 dge'))).toEqual([
+      'Did you mean `deg`? Write `30 * dge` if `dge` is the name of a value',
+    ])
+    expect(helps(fence('work v', 'y = 30 deg to dge'))).toEqual(['Did you mean `deg`?'])
+    const mentioned = (unit: string) =>
+      helps(`${fence('work v', 'y = 30 kPa')}It is :value[v.y]{unit="${unit}"} there.\n`)
+    expect(mentioned('kpaa')).toEqual(['Did you mean `kPa`?'])
+    expect(mentioned('kpa')).toEqual(['Write `kPa`'])
+    expect(mentioned('furlong')).toEqual([undefined])
+  })
+
   it('two unknown names in one formula are two messages', () => {
     const ran = run(fence('work v', 'y = p + q'))
     expect(said(ran.errors)).toEqual([

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { functionNames } from '../../src/formula/functions.ts'
-import { nameFault, unitHelp } from '../../src/formula/names.ts'
+import { nameFault, nearUnitHelp, unitHelp } from '../../src/formula/names.ts'
 import { readFormula } from '../../src/formula/read-formula.ts'
 import { unitNames } from '../../src/quantity/units.ts'
 
@@ -82,6 +82,18 @@ describe('nameFault', () => {
     expect(unitHelp('h')).toBe('Write `hr`')
     expect(unitHelp('rpm')).toBe('Write 1/min, or rad/s for an angular speed')
     expect(unitHelp('furlong')).toBeUndefined()
+  })
+
+  test('nearUnitHelp: units that are a slip of the pen away, of three letters or more', () => {
+    expect(nearUnitHelp('dge')).toBe('Did you mean `deg`?')
+    expect(nearUnitHelp('litrre')).toBeUndefined()
+    expect(nearUnitHelp('kPs')).toBe('Did you mean `kPa`?')
+    expect(nearUnitHelp('ksx')).toBe('Did you mean `ksi` or `ksf`?')
+    // `psf`, `ksf` and `tsf` are told; of the four of `xPa` none is.
+    expect(nearUnitHelp('xsf')).toBe('Did you mean `psf` or `ksf` or `tsf`?')
+    expect(nearUnitHelp('xPa')).toBeUndefined()
+    for (const short of ['x', 'mn', 'kx', 'nm']) expect(nearUnitHelp(short), short).toBeUndefined()
+    expect(nearUnitHelp('furlong')).toBeUndefined()
   })
 })
 

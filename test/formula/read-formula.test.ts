@@ -251,6 +251,9 @@ describe('readFormula: what is refused, with its own sentence and column', () =>
     ['a (3)', 'Write `a * (...)` if a product is meant'],
     ['degF', 'Write `delta_degF` for a temperature difference'],
     ['5 foo', 'Write `5 * foo` if `foo` is the name of a value'],
+    ['30 dge', 'Did you mean `deg`? Write `30 * dge` if `dge` is the name of a value'],
+    ['x to dge', 'Did you mean `deg`?'],
+    ['2 kN/m to kN/ttr', undefined],
     ['8 in in mm', 'Write `8 in*in` for a product, `to in` to change the unit'],
   ])('readFormula: `%s` is helped: %s', (text, help) => {
     expect(faultOf(text).help).toBe(help)
