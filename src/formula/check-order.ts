@@ -1,4 +1,5 @@
 import { listedUnit } from '../quantity/units.ts'
+import { decimalComma } from './comma-help.ts'
 import { functionHint } from './functions.ts'
 import { beyond, type FormulaFault, limits, refused, syntax, type Token } from './token.ts'
 
@@ -137,7 +138,7 @@ function sign(state: State, at: number): boolean {
     case ')':
       return closed(state, token)
     case ',':
-      return comma(state, token)
+      return comma(state, at)
     case 'word':
       if (token.text === 'and' || token.text === 'or') return binary(state, token)
       throw beside(state.tokens, at)
@@ -159,9 +160,12 @@ function closed(state: State, token: Token): boolean {
   return false
 }
 
-function comma(state: State, token: Token): boolean {
-  if (state.open.at(-1)?.call !== true)
-    throw refused(token.span, 'A comma stands only between the arguments of a function')
+function comma(state: State, at: number): boolean {
+  const token = state.tokens[at]
+  if (token && state.open.at(-1)?.call !== true) {
+    const help = decimalComma(state.tokens, at)
+    throw refused(token.span, 'A comma stands only between the arguments of a function', help)
+  }
   state.powers = 0
   return true
 }

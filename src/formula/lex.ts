@@ -1,5 +1,6 @@
 import { unitSpelling } from '../quantity/unit-parts.ts'
 import { isUnitName } from '../quantity/units.ts'
+import { groupedComma } from './comma-help.ts'
 import { isFunctionName } from './functions.ts'
 import { namePattern, nameSpelling, strangeWords } from './names.ts'
 import { strangeCharacter } from './strange-character.ts'
@@ -65,7 +66,7 @@ function numberToken(text: string, typed: string, span: Span): Token {
   const after = text.slice(span.end)
   if (after.startsWith('_')) throw refused(span, 'A number has no `_` in it', `Write \`${typed}${digitsOnly(after)}\``)
   if (/^,\d{3}(?!\d)/.test(after))
-    throw refused(span, 'A number has no comma in it', `Write \`${typed}${digitsOnly(after)}\``)
+    throw refused(span, 'A number has no comma in it', groupedComma(text.slice(0, span.start), { typed, after }))
   if (/^[ \u00a0\u2009\u202f]\d{3}(?!\d)/.test(after) && /^\d{1,3}$/.test(typed))
     throw refused(span, 'A number has no blank in it', `Write \`${typed}${after.slice(1, 4)}\``)
   if (/^0\d/.test(typed))

@@ -1,7 +1,8 @@
 import { nearestName } from '../diagnostic/nearest-name.ts'
 import type { Rule } from '../diagnostic/rules.ts'
+import { afterComma, isCutOff } from './cut-off.ts'
 import { error, type Reading } from './reading.ts'
-import type { Entry, Keyed, Written } from './types.ts'
+import type { Keyed } from './types.ts'
 
 interface Known {
   readonly keys: readonly string[]
@@ -23,10 +24,3 @@ export function refuseOtherKeys(entries: readonly Keyed[], { keys, rule, of, hel
     error(reading, rule, { place: key.place, says, help: near === undefined ? write : `Write \`${near}\`` })
   }
 }
-
-const afterComma =
-  'A comma ends a value inside `{ }`: put a text that has one in single quotes, and write a number without it'
-
-/** Whether the key has no colon, as the rest of a value that held a comma has none. */
-const isCutOff = (key: Written, value: Entry): boolean =>
-  value.kind === 'scalar' && value.written.place.end === key.place.end && !key.text.includes(':')

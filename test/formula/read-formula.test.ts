@@ -243,7 +243,21 @@ describe('readFormula: what is refused, with its own sentence and column', () =>
     ['5 l', 'Write `L`'],
     ['ln(x)', 'The natural logarithm is `log`'],
     ['5%', 'Write the unit `percent`, as in `5 percent`'],
-    ['1,000', 'Write `1000`'],
+    ['1,000', 'Write `1000`, or `1.000` where the comma is a decimal point'],
+    ['1,000,000', 'Write `1000000`'],
+    ['0,500 m', 'Write the decimal point, as in `0.500`'],
+    ['max(2,500)', 'Write `2500`, or a blank behind a comma between two arguments'],
+    ['max(a, (b + c) * 2,500)', 'Write `2500`, or a blank behind a comma between two arguments'],
+    ['max(a, b) * (2,500 m)', 'Write `2500`, or `2.500` where the comma is a decimal point'],
+    ['2,5 kPa', 'Write the decimal point, as in `2.5`'],
+    ['a * 2,5', 'Write the decimal point, as in `2.5`'],
+    ['max(a, (2,55 m))', 'Write the decimal point, as in `2.55`'],
+    ['max(1, 2) + 0,25 m', 'Write the decimal point, as in `0.25`'],
+    ['(2, 5)', undefined],
+    ['2,5,3', undefined],
+    ['a,5', undefined],
+    ['1.5,2', undefined],
+    ['2 m,5 m', undefined],
     ['1 000', 'Write `1000`'],
     ['1_000', 'Write `1000`'],
     ['5 ft 6 in', 'Write `5 ft + 6 in` for a sum'],
@@ -257,6 +271,10 @@ describe('readFormula: what is refused, with its own sentence and column', () =>
     ['8 in in mm', 'Write `8 in*in` for a product, `to in` to change the unit'],
   ])('readFormula: `%s` is helped: %s', (text, help) => {
     expect(faultOf(text).help).toBe(help)
+  })
+
+  test('readFormula: a comma between two arguments needs no blank', () => {
+    for (const text of ['max(2,5)', 'max(2,5 + 1,3)', 'max((2),5)']) expect(readFormula(text).ok, text).toBe(true)
   })
 
   test('readFormula: an unknown unit carries its name, so that the caller can offer the nearest', () => {

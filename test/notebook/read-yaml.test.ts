@@ -107,6 +107,14 @@ describe('YAML of a block: refusals', () => {
     const { notebook } = fenceOf('assume site', lines)
     expect(notebook.diagnostics.find(({ rule }) => rule === 'key-unknown')?.help).toContain(help)
   })
+  it.each([
+    ['layers:\n  - { thickness: 3,2 m, gamma: 18 kN/m^3 }', 'write a number as in `2500` or `2.5`'],
+    ['layers:\n  - { layer: sand, fine, gamma: 18 kN/m^3 }', 'in single quotes'],
+    ['layers:\n  - { thickness: , gamma: 18 kN/m^3 }', 'Give it one'],
+    ['depth:', 'Give it one'],
+  ])('%j: so is an input, in a row too', (lines, help) => {
+    expect(onlyFault(inputs(lines).notebook).help).toContain(help)
+  })
   it('a second key notes where the first stands', () => {
     const fault = onlyFault(inputs('load: 1 kN\nspan: 2 m\nload: 3 kN').notebook)
     expect(fault.place).toMatchObject({ line: 8, column: 1 })
