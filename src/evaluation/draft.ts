@@ -24,14 +24,23 @@ export interface Draft {
   readonly diagnostics: Diagnostic[]
   /** How many values each fault has stopped. */
   readonly stopped: Map<Diagnostic, number>
-  /** Names that nothing has, each with the block it was looked for in: the nearest is found when all names are known. */
-  readonly unknown: Map<Diagnostic, { readonly name: string; readonly block: string }>
+  /** Names that nothing has: the nearest is found when all names are known. */
+  readonly unknown: Map<Diagnostic, Unknown>
   /** Inputs of calc blocks by key: `roof.short_span`. */
   readonly inputs: Map<string, PlannedInput>
   /** Stated numbers that a choice was taken from, each with the first input that took it. */
   readonly chosen: Map<Entity, string>
   /** Formulas of modules, read once. */
   readonly formulas: Map<string, Formula>
+}
+
+/** A name that nothing has. */
+interface Unknown {
+  readonly name: string
+  /** The block it was looked for in. */
+  readonly block: string
+  /** What else may have been meant. */
+  readonly help?: string
 }
 
 /** A plan with nothing in it yet. */

@@ -5,6 +5,7 @@ import type { Definition } from './definition.ts'
 import { breakKey, type Draft, newSlot } from './draft.ts'
 import { pushTruth, pushValue } from './draft-ops.ts'
 import { type Literal, readLiteral } from './literal.ts'
+import { meantToDefine } from './meant-to-define.ts'
 import { sidesOf } from './plan-check.ts'
 import type { Entity, PlannedLine, Points } from './plan-types.ts'
 import { resultUnit } from './result-unit.ts'
@@ -81,7 +82,8 @@ function planOwnCheck(
   statement: Extract<Statement, { kind: 'check' }>,
 ): void {
   const { key, reading, place, index } = definition
-  const sound = reading && soundFormula(draft, reading, { key, block: blockNameOf(draft, definition) })
+  const meant = reading?.read.ok ? meantToDefine(reading.read.formula) : undefined
+  const sound = reading && soundFormula(draft, reading, { key, block: blockNameOf(draft, definition), meant })
   if (!sound) return
   if (sound.result.kind !== 'truth') {
     breakKey(draft, key, {

@@ -7,7 +7,7 @@ export function saidWhole(draft: Draft): Diagnostic[] {
   return draft.diagnostics.map(fault => {
     const stops = draft.stopped.get(fault)
     const unknown = draft.unknown.get(fault)
-    const help = unknown && meantBy(draft, unknown)
+    const help = unknown && [meantBy(draft, unknown) ?? [], unknown.help ?? []].flat().join(' ')
     return { ...fault, ...(help ? { help } : {}), ...(stops ? { stops } : {}) }
   })
 }

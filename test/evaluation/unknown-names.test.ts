@@ -38,6 +38,33 @@ describe('unknown names', () => {
     expect(mentioned('furlong')).toEqual([undefined])
   })
 
+  it('a name that a lone `==` was meant to give: how to give it, beside the nearest that stands', () => {
+    expect(helps(fence('work v', 'Q == 3 kN   # thrust'))).toEqual(['Write `Q = 3 kN` to give `Q` this value'])
+    expect(helps(fence('work v', 'y = 2 kN\nQ == 3 * y to N'))).toEqual([
+      'Write `Q = 3 * y to N` to give `Q` this value',
+    ])
+    expect(helps(fence('work v', 'thrust = 2 kN\nthrst == 3 kN'))).toEqual([
+      'Did you mean `thrust`? Write `thrst = 3 kN` to give `thrst` this value',
+    ])
+    const long = Array(12).fill('3 kN').join(' + ')
+    expect(helps(fence('work v', `Q == ${long}`))).toEqual(['Write `Q = …` to give `Q` this value'])
+  })
+
+  it('a name that no line was meant to give: nothing is said of it', () => {
+    const others = ['Q <= 3 kN', '3 kN == Q', 'Q == Q + 1 kN', 'Q == 3 kN and y == 2 kN', 'Q * 2 == 3 kN', 'P == Q']
+    for (const line of others) {
+      const all = run(fence('work v', `y = 2 kN\n${line}`)).errors
+      expect(
+        all.map(({ rule }) => rule),
+        line,
+      ).toContain('name-unknown')
+      expect(all.find(({ says }) => says.includes('`Q`'))?.help, line).toBeUndefined()
+    }
+    expect(helps(fence('work v', 'quarry.Q == 3 kN'))).toEqual(['No block is called `quarry`'])
+    expect(run(fence('work v', 'Q = 3 kN\nQ == 3 kN')).errors).toEqual([])
+    expect(helps(fence('calc plot plot', 'a: Q == 3 kN\nb: 3 m'))).toEqual([undefined])
+  })
+
   it('two unknown names in one formula are two messages', () => {
     const ran = run(fence('work v', 'y = p + q'))
     expect(said(ran.errors)).toEqual([
