@@ -1,4 +1,5 @@
-import { solveBand, symmetricBand } from '../numerics/banded-cholesky.ts'
+import { solveBand } from '../numerics/banded-cholesky.ts'
+import { symmetricBand } from '../numerics/symmetric-band.ts'
 
 /** A box in the ground, in m: its three sides outside and the soil over its top. */
 export interface WholeBox {

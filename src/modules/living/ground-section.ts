@@ -1,4 +1,5 @@
-import { solveBand, symmetricBand } from '../numerics/banded-cholesky.ts'
+import { solveBand } from '../numerics/banded-cholesky.ts'
+import { symmetricBand } from '../numerics/symmetric-band.ts'
 
 /** A long box in the ground: width, height and the cover over its top, in m. */
 export interface BuriedBox {

@@ -1,8 +1,9 @@
-import { solveBand, symmetricBand } from './banded-cholesky.ts'
+import { solveBand } from './banded-cholesky.ts'
 import type { BeamMoment, BeamSupport } from './beam.ts'
 import { type BeamSpan, checkedSpan } from './beam-solution.ts'
 import { intensityWithin, type LoadStretch, loadStretches } from './line-load.ts'
 import { entry, finite, whole } from './numeric-refusal.ts'
+import { symmetricBand } from './symmetric-band.ts'
 
 /** Answers of a span by differences, and how far they moved when the cells were halved. */
 export type BeamDifferences = {

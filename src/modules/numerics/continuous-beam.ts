@@ -1,5 +1,6 @@
-import { solveBand, symmetricBand } from './banded-cholesky.ts'
+import { solveBand } from './banded-cholesky.ts'
 import { entry, finite, NumericRefusal, whole } from './numeric-refusal.ts'
+import { symmetricBand } from './symmetric-band.ts'
 
 /** Spans (m) of one stiffness on supports that turn freely, each under its own uniform load (N/m). */
 export type ContinuousBeam = { readonly spans: readonly number[]; readonly loads: readonly number[] }

@@ -1,6 +1,6 @@
 import type { AxisIntegrals } from './axis-integrals.ts'
-import { type SymmetricBand, symmetricBand } from './banded-cholesky.ts'
 import type { PlatePanel } from './plate-panel.ts'
+import { type SymmetricBand, symmetricBand } from './symmetric-band.ts'
 
 /** Integrals of both axes and the lengths they stand for, in sides a. */
 export type PlateGrid = {
