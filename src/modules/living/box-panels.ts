@@ -45,21 +45,37 @@ function panelsOf({ width, long, height, cover }: WholeBox, fine: number): reado
   ]
 }
 
+/** Middles and half sides of panels in lists of their own: half a million distances run over them. */
+interface PanelLists {
+  readonly x: Float64Array
+  readonly y: Float64Array
+  readonly z: Float64Array
+  readonly areas: Float64Array
+}
+
+const listsOf = (panels: readonly Panel[]): PanelLists => ({
+  x: Float64Array.from(panels, ({ at: [x] }) => x),
+  y: Float64Array.from(panels, ({ at: [, y] }) => y),
+  z: Float64Array.from(panels, ({ at: [, , z] }) => z),
+  areas: Float64Array.from(panels, ({ sides: [a, b] }) => a * b),
+})
+
 /** Warmth that a panel of unit flow for each area gives at its own middle, times 4 pi. */
 const warmthOfItself = ([a, b]: Panel['sides']): number => 2 * (a * Math.asinh(b / a) + b * Math.asinh(a / b))
 
 /**
- * Warmth that one panel of unit flow for each area gives at the middle of another, times 4 pi, with its mirror images in the other quarters;
- * those above the ground are cold, so that its surface stays as it is. Half a million distances for a box: plain sums, no lists.
+ * Warmth that a panel gives at the middle of another for each of its area, times 4 pi, with its mirror images in the other quarters;
+ * those above the ground are cold, so that its surface stays as it is. Of itself it counts the images alone.
  */
-function warmthAt(at: Panel, from: Panel): number {
-  const [x, y, z] = at.at
-  const [u, v, w] = from.at
-  const [near, far, level, across] = [(x - u) ** 2, (x + u) ** 2, (y - v) ** 2, (y + v) ** 2]
-  const [below, above] = [(z - w) ** 2, (z + w) ** 2]
-  const [a, b] = from.sides
-  const own = at === from ? warmthOfItself(from.sides) : (a * b) / Math.sqrt(near + level + below)
-  const others =
+function warmthAt({ x, y, z }: PanelLists, at: number, from: number): number {
+  const near = ((x[at] as number) - (x[from] as number)) ** 2
+  const far = ((x[at] as number) + (x[from] as number)) ** 2
+  const level = ((y[at] as number) - (y[from] as number)) ** 2
+  const across = ((y[at] as number) + (y[from] as number)) ** 2
+  const below = ((z[at] as number) - (z[from] as number)) ** 2
+  const above = ((z[at] as number) + (z[from] as number)) ** 2
+  return (
+    (at === from ? 0 : 1 / Math.sqrt(near + level + below)) +
     1 / Math.sqrt(near + across + below) +
     1 / Math.sqrt(far + level + below) +
     1 / Math.sqrt(far + across + below) -
@@ -67,7 +83,7 @@ function warmthAt(at: Panel, from: Panel): number {
     1 / Math.sqrt(near + across + above) -
     1 / Math.sqrt(far + level + above) -
     1 / Math.sqrt(far + across + above)
-  return own + a * b * others
+  )
 }
 
 /**
@@ -76,16 +92,22 @@ function warmthAt(at: Panel, from: Panel): number {
  */
 export function shapeByPanels(box: WholeBox, fine: number): number {
   const panels = panelsOf(box, fine)
-  const [size, areas] = [panels.length, panels.map(({ sides: [a, b] }) => a * b)]
+  const size = panels.length
+  const lists = listsOf(panels)
+  const { areas } = lists
   const matrix = symmetricBand(size, size - 1)
-  for (const [i, at] of panels.entries())
-    for (let j = 0; j <= i; j += 1) {
-      const from = panels[j]
-      if (from) matrix.rows[i * size + size - 1 - i + j] = (areas[i] ?? 0) * warmthAt(at, from)
-    }
+  for (let i = 0; i < size; i += 1) {
+    const row = i * size + size - 1 - i
+    const area = areas[i] as number
+    for (let j = 0; j <= i; j += 1) matrix.rows[row + j] = area * (areas[j] as number) * warmthAt(lists, i, j)
+  }
+  for (const [i, { sides }] of panels.entries()) {
+    const own = i * size + size - 1
+    matrix.rows[own] = (matrix.rows[own] as number) + (areas[i] as number) * warmthOfItself(sides)
+  }
   const flows = solveBand(
     matrix,
-    Float64Array.from(areas, area => 4 * Math.PI * area),
+    areas.map(area => 4 * Math.PI * area),
   )
   return 4 * areas.reduce((sum, area, i) => sum + area * (flows[i] ?? Number.NaN), 0)
 }
