@@ -2,10 +2,11 @@ import type { Diagnostic } from '../diagnostic/diagnostic.ts'
 import { evaluate } from '../evaluation/evaluate.ts'
 import type { Plan, PlannedCheck } from '../evaluation/plan-types.ts'
 import { assumptionsOf, type Variable } from './assumptions.ts'
-import { findTurn, type Look, type TurnEnd } from './find-turn.ts'
+import { findTurn, type TurnEnd } from './find-turn.ts'
+import { looksOf } from './looks.ts'
 import { type SearchInterval, searchInterval } from './search-interval.ts'
 import { varied } from './varied.ts'
-import { excess, type Verdict, watchOf } from './watch.ts'
+import { type Verdict, watchOf } from './watch.ts'
 
 /** A check that turns, and what it turns to. */
 export interface Turned {
@@ -54,7 +55,7 @@ export interface Margins {
   /** Tightest first: by the nearest turn or refusal, as a share of the value. */
   readonly margins: readonly Margin[]
   readonly unsearched: readonly Unsearched[]
-  /** How many times the notebook was worked out. */
+  /** How many times the notebook was worked out, in whole or in part. */
   readonly runs: number
 }
 
@@ -108,19 +109,10 @@ function marginOf(searching: Searching, variable: Variable, ran: () => void): Ma
   const watch = watchOf(runs)
   if (watch.checks.length === 0 && !watch.sees) return { key: entity.key, why: 'nothing rests on it' }
   if (!interval) return { key: entity.key, why: 'its value is 0 and it has no range' }
-  const look = (x: number): Look => {
-    ran()
-    const slots = runs.at([x])
-    return {
-      x,
-      states: watch.checks.map(check => watch.state(check, slots)),
-      excess: watch.checks.map(check => excess(check, slots)),
-      lost: watch.isLost(slots),
-    }
-  }
+  const looks = looksOf(entity, { runs, watch }, ran)
   const end = (to: number): MarginEnd => {
     const found = findTurn(
-      { checks: watch.checks, look },
+      looks,
       placesTo({ value, to, count: runs.solves > 0 ? places.solves : places.formulas }, variable),
     )
     return endOf(searching, { variable, checks: watch.checks, to }, found)

@@ -15,6 +15,8 @@ export interface Moving {
 
 /** A plan to be run again and again with other numbers for some assumptions. */
 export interface Varied extends Moving {
+  /** What is done again, in order. */
+  readonly ops: readonly Op[]
   /**
    * Numbers with the assumptions at these SI values. The array is lent: the next call writes over it.
    * Refuses (throws) a value that is not finite.
@@ -49,5 +51,5 @@ export function varied(plan: Plan, assumptions: readonly Entity[], needed?: Read
     for (const op of ops) op.run(work)
     return work
   }
-  return { plan, base, moved, solves: ops.filter(op => op.solves).length, at }
+  return { plan, base, moved, ops, solves: ops.filter(op => op.solves).length, at }
 }

@@ -86,7 +86,7 @@ function outcomes(line: PlannedLine): readonly number[] {
 }
 
 /** Reached, and came to nothing. */
-function isLostAt({ guards }: Pick<PlannedLine, 'guards'>, slot: number, slots: Float64Array): boolean {
+export function isLostAt({ guards }: Pick<PlannedLine, 'guards'>, slot: number, slots: Float64Array): boolean {
   if (!Number.isNaN(slots[slot])) return false
   for (const guard of guards) if (slots[guard] !== 1) return false
   return true

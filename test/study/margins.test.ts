@@ -108,6 +108,28 @@ steel: Fe 500
     expect(up.at / 1e6).toBeCloseTo(55, 6)
   })
 
+  it.each([
+    ['the first written is lost first', 'sqrt(1.5 - a.x)', 'sqrt(1.501 - a.x)'],
+    ['the last written is lost first', 'sqrt(1.501 - a.x)', 'sqrt(1.5 - a.x)'],
+  ])('two values lost within one step: the nearer ends the search; %s', (_, first, last) => {
+    const { up, down } = marginIn(
+      planOf(bodyOf({ x: '{ value: 1, basis: b }' }, [`y = ${first}`, `z = ${last}`])),
+      'a.x',
+    )
+    expect(up.kind).toBe('refusal')
+    expect(up.at).toBeCloseTo(1.5, 9)
+    expect(down.kind).toBe('none')
+  })
+
+  it('a check that turns before something is lost in the same step ends the search', () => {
+    const planned = planOf(
+      bodyOf({ x: '{ value: 1, basis: b }' }, ['y = sqrt(1.501 - a.x)', 'a.x <= 1.5 # first', 'y >= 0']),
+    )
+    const { up } = marginIn(planned, 'a.x')
+    expect(sayEnd(up)).toBe('first: not satisfied')
+    expect(up.at).toBeCloseTo(1.5, 9)
+  })
+
   it('a choice of words, an idle assumption and a nought without a range have no margin, and each says so', () => {
     const planned = planOf(
       bodyOf(
