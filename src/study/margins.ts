@@ -1,36 +1,11 @@
-import type { Diagnostic } from '../diagnostic/diagnostic.ts'
-import { evaluate } from '../evaluation/evaluate.ts'
-import type { Plan, PlannedCheck } from '../evaluation/plan-types.ts'
+import type { Plan } from '../evaluation/plan-types.ts'
 import { assumptionsOf, type Variable } from './assumptions.ts'
-import { findTurn, type TurnEnd } from './find-turn.ts'
+import { findTurn } from './find-turn.ts'
 import { looksOf } from './looks.ts'
+import { endOf, type MarginEnd, type Searching, searchingOf } from './margin-end.ts'
 import { type SearchInterval, searchInterval } from './search-interval.ts'
 import { varied } from './varied.ts'
-import { type Verdict, watchOf } from './watch.ts'
-
-/** A check that turns, and what it turns to. */
-export interface Turned {
-  readonly check: PlannedCheck
-  readonly state: Verdict
-}
-
-/** One end of a margin, in coherent SI. `inRange`: it lies within the assumption's stated range, ends included. */
-export type MarginEnd =
-  | {
-      readonly kind: 'turn'
-      readonly at: number
-      /** All that turn there together; one or more. */
-      readonly turned: readonly [Turned, ...Turned[]]
-      readonly inRange: boolean
-    }
-  | {
-      readonly kind: 'refusal'
-      readonly at: number
-      /** What is said just beyond. */
-      readonly fault: Diagnostic
-      readonly inRange: boolean
-    }
-  | { readonly kind: 'none'; readonly at: number }
+import { watchOf } from './watch.ts'
 
 /** How far one assumption can move by itself, down and up. */
 export interface Margin {
@@ -80,7 +55,7 @@ export function* searchMargins(plan: Plan, about?: (variable: Variable) => void)
     ...words.map((key): Unsearched => ({ key, why: 'a choice of words' })),
     ...chosen.map((key): Unsearched => ({ key, why: 'a choice is taken from it' })),
   ]
-  const searching = { plan, known: errorsOf(plan, new Map()) }
+  const searching = searchingOf(plan)
   let runs = 0
   for (const variable of variables) {
     about?.(variable)
@@ -92,12 +67,6 @@ export function* searchMargins(plan: Plan, about?: (variable: Variable) => void)
     yield undefined
   }
   return { margins: margins.sort((a, b) => tightness(a) - tightness(b)), unsearched, runs }
-}
-
-/** A plan, and the errors that its numbers as written bring. */
-interface Searching {
-  readonly plan: Plan
-  readonly known: readonly Diagnostic[]
 }
 
 function marginOf(searching: Searching, variable: Variable, ran: () => void): Margin | Unsearched {
@@ -125,45 +94,6 @@ function placesTo({ value, to, count }: { value: number; to: number; count: numb
   const steps = Array.from({ length: count + 1 }, (_, index) => value + (to - value) * (index / count) ** 1.5)
   const edges = range ? [range.from, range.to].filter(edge => (edge - value) * (to - edge) > 0) : []
   return [...steps, ...edges].sort((a, b) => Math.abs(a - value) - Math.abs(b - value))
-}
-
-function endOf(
-  searching: Searching,
-  { variable, checks, to }: { variable: Variable; checks: readonly PlannedCheck[]; to: number },
-  found: TurnEnd,
-): MarginEnd {
-  if (found.kind === 'none') return found
-  const { at } = found
-  const { range, entity } = variable
-  const inRange = range !== undefined && range.from <= at && at <= range.to
-  if (found.kind === 'lost')
-    return { kind: 'refusal', at, inRange, fault: faultAt(searching, entity.key, { ...found, to }) }
-  const turned = found.checks.flatMap(({ index, state }): Turned[] => {
-    const check = checks[index]
-    return check ? [{ check, state }] : []
-  })
-  const [first, ...rest] = turned
-  if (!first) throw new Error('a turn without a check')
-  return { kind: 'turn', at, turned: [first, ...rest], inRange }
-}
-
-/**
- * What is said beyond a place where the answer is lost: a little further on, where the numbers in it can be read, or at once where
- * nothing is said there.
- */
-function faultAt({ plan, known }: Searching, key: string, { beyond, to }: { beyond: number; to: number }): Diagnostic {
-  const isNew = (fault: Diagnostic) => known.every(({ place, says }) => place !== fault.place || says !== fault.says)
-  const says = (si: number) => errorsOf(plan, new Map([[key, si]])).find(isNew)
-  const fault = says(beyond + (to - beyond) / 100) ?? says(beyond)
-  if (!fault) throw new Error(`nothing says why \`${key}\` at ${beyond} gives no answer`)
-  return fault
-}
-
-/** Errors of the run itself; those of the plan are the same for every number. */
-function errorsOf(plan: Plan, changed: ReadonlyMap<string, number>): readonly Diagnostic[] {
-  const planned = new Set(plan.diagnostics)
-  const { diagnostics } = evaluate(plan, { changed, second: false })
-  return diagnostics.filter(fault => fault.severity === 'error' && !planned.has(fault))
 }
 
 /** The nearer end as a share of the value; of the search where a share says nothing. Without an end: infinite. */
