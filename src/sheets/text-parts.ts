@@ -1,22 +1,22 @@
 import type { Nodes, Root, RootContent } from 'hast'
-import { linesOf } from '../evaluation/block-lines.ts'
 import type { Workings } from '../evaluation/workings.ts'
 import { highestLevel, levelOf } from './place-workings.ts'
 
-/** Lines of working in a part, some forty sheets: the browser's time for a sheet grows with the sheets that it prints together. */
-const LINES = 550
+/** Lines of working in a part, second methods not counted, some eighty sheets at most: the browser takes longer over a sheet the more of them it prints together. */
+const LINES = 1300
 
-/** Cuts the author's text before chapters into parts of as many lines of working each as its chapters allow. */
+/** Cuts the author's text before chapters into parts, as even in lines of working as its chapters allow. */
 export function textParts(body: Root, workings: Workings): Root[] {
   const chapters = chaptersOf(body).map(children => ({ children, lines: linesIn(children, workings) }))
   const all = chapters.reduce((sum, { lines }) => sum + lines, 0)
-  const share = all / Math.max(1, Math.ceil(all / LINES))
+  const count = Math.max(1, Math.ceil(all / LINES))
   const parts: RootContent[][] = []
   let before = 0
   for (const { children, lines } of chapters) {
     const last = parts.at(-1)
-    // A chapter goes into the part that its middle falls into.
-    if (last && before + lines / 2 < parts.length * share) last.push(...children)
+    // A chapter goes into the part that its middle falls into; a part has lines.
+    const goesOn = before === 0 || parts.length === count || before + lines / 2 < (parts.length / count) * all
+    if (last && goesOn) last.push(...children)
     else parts.push([...children])
     before += lines
   }
@@ -39,6 +39,9 @@ function linesIn(nodes: readonly Nodes[], workings: Workings): number {
   return nodes.reduce((sum, node) => {
     const index = node.type === 'element' ? node.properties.dataUndercroftBlock : undefined
     const block = index === undefined ? undefined : workings.blocks.find(each => each.index === Number(index))
-    return sum + (block ? linesOf(block).length : 'children' in node ? linesIn(node.children, workings) : 0)
+    return (
+      sum +
+      (block ? ('lines' in block ? block.lines.length : 0) : 'children' in node ? linesIn(node.children, workings) : 0)
+    )
   }, 0)
 }
