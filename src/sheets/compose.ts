@@ -45,8 +45,8 @@ export function compose(model: PackageModel, assets: Assets): Composed {
   return { ...composeScreen(model, assets), print: [front, ...text, back] }
 }
 
-/** In how many parts the author's text is printed; one at least. */
-export const countTextParts = (model: EarlyModel): number => Math.max(1, sheetsText(model, 'print').text.count)
+/** In how many parts the author's text is printed. */
+export const countTextParts = (model: EarlyModel): number => sheetsText(model, 'print').text.count
 
 /** Composes a part of the author's text with its calculations to be printed: all of it stands before the page is proved and its margins are found. */
 export function composeTextPart(model: EarlyModel, place: number, assets: Assets): string {

@@ -5,8 +5,9 @@ import { highestLevel, levelOf } from './place-workings.ts'
 /** Lines of working in a part, second methods not counted, some eighty sheets at most: the browser takes longer over a sheet the more of them it prints together. */
 const LINES = 1300
 
-/** Cuts the author's text before chapters into parts, as even in lines of working as its chapters allow. */
+/** Cuts the author's text before chapters into parts, as even in lines of working as its chapters allow; none where the author wrote nothing. */
 export function textParts(body: Root, workings: Workings): Root[] {
+  if (!body.children.some(({ type }) => type === 'element')) return []
   const chapters = chaptersOf(body).map(children => ({ children, lines: linesIn(children, workings) }))
   const all = chapters.reduce((sum, { lines }) => sum + lines, 0)
   const count = Math.max(1, Math.ceil(all / LINES))

@@ -43,5 +43,6 @@ describe('text-parts', () => {
     const none = { blocks: [] } as unknown as Workings
     expect(textParts({ type: 'root', children: [h('p', 'Words')] }, none)).toHaveLength(1)
     expect(textParts({ type: 'root', children: [] }, none)).toEqual([])
+    expect(textParts({ type: 'root', children: [{ type: 'text', value: '\n' }] }, none)).toEqual([])
   })
 })
