@@ -19,11 +19,26 @@ interface Drawing {
   readonly fonts: ReadonlyMap<string, number>
 }
 
-/** Returns the fonts that the pages draw with and what each draws. Throws `UnreadablePdf`. */
+/** Returns the fonts that the pages draw with and what each draws; parts of a document have each its own copy of a font. Throws `UnreadablePdf`. */
 export function readFontUses(pdf: SkiaPdf): FontUse[] {
   const codes = new Map<number, string[]>()
   for (const drawing of drawingsOf(pdf)) collectCodes(streamOf(pdf, drawing.stream), drawing.fonts, codes)
-  return [...codes].map(([font, drawn]) => fontUse(pdf, font, drawn))
+  const uses = new Map<string, FontUse>()
+  for (const [object, drawn] of codes) {
+    const use = fontUse(pdf, object, drawn)
+    uses.set(use.font, together(use, uses.get(use.font)))
+  }
+  return [...uses.values()]
+}
+
+function together(use: FontUse, other: FontUse | undefined): FontUse {
+  if (!other) return use
+  return {
+    font: use.font,
+    glyphs: use.glyphs + other.glyphs,
+    missing: use.missing + other.missing,
+    characters: [...new Set(other.characters + use.characters)].join(''),
+  }
 }
 
 function drawingsOf(pdf: SkiaPdf): Drawing[] {

@@ -136,6 +136,13 @@ describe('a document in parts', () => {
     await expect(browser.print([parts[0] ?? '', late], { fonts: SAMPLE_FONTS })).rejects.toBe(fault)
   })
 
+  test('a character outside the faces is told once, with all that the parts draw in its font', async () => {
+    const strays = [documentWith('<p>Words and Ж</p>'), documentWith('<p>Words, Ж and Я</p>')]
+    expect(await browser.print(strays, { fonts: SAMPLE_FONTS })).toMatchObject({
+      says: "characters fell to fonts that are not the package's own: `OpenSans-Regular` for `Ж` `Я`",
+    })
+  })
+
   test('a link to what no part has is refused by its name', async () => {
     const lost = [documentWith('<p><a href="#gone%20by">Where</a></p>'), documentWith('<p>Words</p>')]
     expect(await browser.print(lost, { fonts: SAMPLE_FONTS })).toMatchObject({
