@@ -52,8 +52,7 @@ const checksOf = ({ shownBy }: Requirement, known: Known): CheckLine[] => [
 function checksNamed(name: Written, { context, blocks, diagnostics }: Known): readonly CheckLine[] {
   const [of = '', check] = name.text.split('.')
   const block = blocks.find(each => each.name === of)
-  const isMeant = (line: { readonly name: string }): boolean =>
-    check === undefined || line.name.replace(/_\d+$/, '') === check || line.name === check
+  const isMeant = (line: { readonly name: string }): boolean => check === undefined || line.name === check
   const found = block?.checks.filter(isMeant) ?? []
   if (found.length > 0 || isStopped(context, of, isMeant)) return found
   const names = blocks.flatMap(each => each.checks.flatMap(line => (line.name ? [`${each.name}.${line.name}`] : [])))

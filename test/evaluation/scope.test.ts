@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { CheckLine } from '../../src/evaluation/workings.ts'
 import { defineModule } from '../../src/modules/module.ts'
-import { label, length, list, step } from '../../src/modules/words.ts'
+import { check, each, label, length, list, step } from '../../src/modules/words.ts'
 import { fence, runText } from './run-text.ts'
 
 const levels = fence(
@@ -39,6 +39,44 @@ describe('the design basis', () => {
       ...numbers(made.block('lv')?.checks),
     ])
     expect([use?.value?.shown, use?.checks]).toEqual(['refuge', []])
+  })
+
+  it('takes a check in a list by its name in every row, and no other whose name only begins so', () => {
+    const bars = defineModule({
+      id: 'toy-checks',
+      version: '1.0.0',
+      title: 'Bars',
+      asks: 'Do they fit?',
+      inputs: {
+        bars: list('bars', {
+          least: 1,
+          most: 9,
+          fields: { a: length({ says: 'length', symbol: 'a', unit: { SI: 'm', US: 'ft' } }) },
+        }),
+      },
+      steps: [
+        each('bars', [
+          check('fits', 'a <= 2 m', { says: 'it fits' }),
+          check('long', 'a >= 1 m', { says: 'it reaches' }),
+        ]),
+        check('sum', 'sum(bars.a) <= 9 m', { says: 'all fit' }),
+        check('sum_2', 'sum(bars.a) <= 8 m', { says: 'all fit again' }),
+      ],
+      results: [],
+      limits: [],
+      cautions: [],
+      published: [],
+      example: {},
+    })
+    const block = fence('calc toy-checks bb', 'bars:\n  - { a: 1.5 m }\n  - { a: 1.2 m }')
+    const basis = '  - { what: fit, shown by: [bb.fits, bb.sum] }\n  - { what: second, shown by: [bb.long, bb.sum_2] }'
+    const made = runText(block, { title: `design basis:\n${basis}`, modules: [bars] })
+    expect(made.errors).toEqual([])
+    const names = made.workings.basis.map(({ checks }) => checks.map(({ name }) => name))
+    expect(names).toEqual([
+      ['fits', 'fits', 'sum'],
+      ['long', 'long', 'sum_2'],
+    ])
   })
 
   it('finds names that mean nothing, at their own place, and names the nearest', () => {
