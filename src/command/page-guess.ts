@@ -2,7 +2,7 @@ import { readFile, writeFile } from 'node:fs/promises'
 import { dirname, join, resolve } from 'node:path'
 import { usersCacheFolder } from '../sheets/pdf/cache-folder.ts'
 import type { PageNumbers } from '../sheets/pdf/index.ts'
-import { makeFolder } from './make-folder.ts'
+import { makeFolder } from '../sheets/pdf/make-folder.ts'
 import { sha256 } from './sha256.ts'
 
 type Variables = Readonly<Record<string, string | undefined>>

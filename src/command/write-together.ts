@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto'
 import { access, constants, realpath, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { dirname } from 'node:path'
+import { makeFolder } from '../sheets/pdf/make-folder.ts'
 import { exitStatus } from './exit-status.ts'
-import { makeFolder } from './make-folder.ts'
 import { codeOf, reasonOf } from './reason-of.ts'
 import { Stopped } from './stopped.ts'
 

@@ -2,6 +2,7 @@ import { constants } from 'node:fs'
 import { access, lstat, mkdir, mkdtemp, rmdir } from 'node:fs/promises'
 import { homedir, tmpdir } from 'node:os'
 import { isAbsolute, join } from 'node:path'
+import { makeFolder } from './make-folder.ts'
 import type { PrintEnvironment } from './print-environment.ts'
 import { systemCode } from './print-failure.ts'
 
@@ -23,7 +24,7 @@ export async function chooseCacheFolder(environment: PrintEnvironment): Promise<
 
 async function canWrite(folder: string): Promise<boolean> {
   try {
-    await mkdir(folder, { recursive: true })
+    await makeFolder(folder)
     await access(folder, constants.W_OK | constants.X_OK)
     return true
   } catch (thrown) {

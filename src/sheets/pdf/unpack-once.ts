@@ -1,5 +1,6 @@
-import { access, mkdir, mkdtemp, readdir, rename, rm, stat } from 'node:fs/promises'
+import { access, mkdtemp, readdir, rename, rm, stat } from 'node:fs/promises'
 import { basename, dirname, join } from 'node:path'
+import { makeFolder } from './make-folder.ts'
 import { systemCode } from './print-failure.ts'
 
 /** What must be in the folder, and how to fill one that is empty. */
@@ -18,7 +19,7 @@ const STALE_AFTER = 60 * 60 * 1000
  */
 export async function unpackOnce(folder: string, unpacking: Unpacking): Promise<string> {
   if (await isWhole(folder, unpacking.needs)) return folder
-  await mkdir(dirname(folder), { recursive: true })
+  await makeFolder(dirname(folder))
   const part = await mkdtemp(`${folder}${PART}`)
   try {
     await removeStaleParts(folder, (await stat(part)).mtimeMs)

@@ -1,6 +1,6 @@
 import { mkdir, stat } from 'node:fs/promises'
 import { dirname } from 'node:path'
-import { codeOf } from './reason-of.ts'
+import { systemCode } from './print-failure.ts'
 
 /**
  * Makes a folder and those above it, one by one. The way of the library, `recursive`, calls a read-only disk a missing folder, and never
@@ -13,7 +13,7 @@ export async function makeFolder(folder: string): Promise<void> {
     await mkdir(folder)
   } catch (thrown) {
     // Somebody else may have made it meanwhile.
-    if (codeOf(thrown) !== 'EEXIST' || !(await isFolder(folder))) throw thrown
+    if (systemCode(thrown) !== 'EEXIST' || !(await isFolder(folder))) throw thrown
   }
 }
 
@@ -21,7 +21,7 @@ async function isFolder(path: string): Promise<boolean> {
   try {
     if ((await stat(path)).isDirectory()) return true
   } catch (thrown) {
-    if (codeOf(thrown) === 'ENOENT') return false
+    if (systemCode(thrown) === 'ENOENT') return false
     throw thrown
   }
   throw Object.assign(new Error(`\`${path}\` is a file`), { code: 'ENOTDIR' })
