@@ -5,32 +5,45 @@ import { showMargins } from '../study/shown-margins.ts'
 import type { Evaluated } from './evaluated.ts'
 import { exitStatus } from './exit-status.ts'
 
+type Results = Evaluated['results']
+
 /** A package is composed more than once of one evaluation; this is found once. */
-const found = new WeakMap<Evaluated['results'], LateModel>()
+const found = new WeakMap<Results, LateModel>()
+/** Who wants it at once goes on where the finding in turns has come to. */
+const begun = new WeakMap<Results, Generator<undefined, void>>()
 
 /** The margins of the register, by anchor, and the passports. A notebook with errors has no margins: what it cannot work out might turn first. */
 export function lateModel(evaluated: Evaluated): LateModel {
-  const finding = find(evaluated)
-  for (let step = finding.next(); ; step = finding.next()) if (step.done) return step.value
+  for (;;) {
+    const model = foundOn(evaluated)
+    if (model) return model
+  }
 }
 
-/** The same a little at a time, so that the browser is answered in between. */
-export async function lateModelInTurns(evaluated: Evaluated): Promise<LateModel> {
-  const finding = find(evaluated)
-  for (let step = finding.next(); ; step = finding.next()) {
-    if (step.done) return step.value
+/** The same a little at a time, so that the browser is answered in between; until it is stopped, which throws the reason. */
+export async function lateModelInTurns(evaluated: Evaluated, signal?: AbortSignal): Promise<LateModel> {
+  for (;;) {
+    signal?.throwIfAborted()
+    const model = foundOn(evaluated)
+    if (model) return model
     await new Promise<void>(soon => setImmediate(soon))
   }
 }
 
-function* find(evaluated: Evaluated): Generator<undefined, LateModel> {
+/** Goes on a little with the finding; nothing while it is not done. */
+function foundOn(evaluated: Evaluated): LateModel | undefined {
   const { results } = evaluated
-  const known = found.get(results)
-  if (known) return known
+  const finding = begun.get(results) ?? find(evaluated)
+  begun.set(results, finding)
+  if (!found.has(results) && finding.next().done === true && !found.has(results))
+    throw new Error('the finding of the margins was ended by a fault')
+  return found.get(results)
+}
+
+function* find(evaluated: Evaluated): Generator<undefined, void> {
   const margins = yield* findMargins(evaluated)
-  const late = { ...(margins ? { margins } : {}), passports: yield* findPassports(evaluated) }
-  found.set(results, late)
-  return late
+  const passports = yield* findPassports(evaluated)
+  found.set(evaluated.results, { ...(margins ? { margins } : {}), passports })
 }
 
 function* findMargins({ results, status }: Evaluated): Generator<undefined, Margins | undefined> {

@@ -44,7 +44,8 @@ export interface ToPrint {
 
 /** A package to be printed while its page is being proved. */
 export interface ExpectedPackage {
-  readonly toPrint: (browser: Browser) => ToPrint
+  /** Stopped by the signal, the parts that wait for the margins throw its reason. */
+  readonly toPrint: (browser: Browser, signal?: AbortSignal) => ToPrint
   /** Proves the page, as `provePackage` does; `stands` where the cover to print has the count of the proof, and may be issued. */
   readonly prove: () => { readonly proved: ProvedPackage; readonly stands: boolean }
 }
@@ -53,12 +54,12 @@ export interface ExpectedPackage {
 export function expectPackage(evaluated: Evaluated, options: TextOptions): ExpectedPackage {
   const model = earlyModel(evaluated, options)
   return {
-    toPrint: browser => {
+    toPrint: (browser, signal) => {
       const attachments = attached(evaluated, options, browser)
       const { assets } = options
       const early = { ...model, record: { ...model.record, browser }, attachments }
       // Found a little at a time, whenever the browser is waited for.
-      const late = lateModelInTurns(evaluated)
+      const late = lateModelInTurns(evaluated, signal)
       late.catch(() => undefined)
       let around: ReturnType<typeof composeAround> | undefined
       const find = async () => {

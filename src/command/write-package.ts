@@ -15,7 +15,7 @@ export async function writePackage(expected: ExpectedPackage, job: IssueJob, sig
   if (!browser.ok) return { ...(await unprinted()), failure: browser }
   try {
     terminal.doing('composing the pages')
-    const { proved, screen, printed } = await printProved(browser, expected, job)
+    const { proved, screen, printed } = await printProved(browser, expected, { ...job, signal })
     if (!printed.ok) return { ...(await writeHtml(proved, job, signal)), failure: printed }
     const outputs = [
       { path: files.html, bytes: screen },

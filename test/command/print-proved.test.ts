@@ -2,6 +2,7 @@ import { resolve } from 'node:path'
 import { beforeEach, describe, expect, it, vi } from 'vitest'
 import type { TextOptions } from '../../src/command/early-model.ts'
 import { evaluateFile } from '../../src/command/evaluated.ts'
+import { lateModel, lateModelInTurns } from '../../src/command/late-model.ts'
 import { expectPackage, provePackage } from '../../src/command/package-texts.ts'
 import { type PrintJob, printPdf } from '../../src/command/print-pdf.ts'
 import { printProved } from '../../src/command/print-proved.ts'
@@ -33,7 +34,7 @@ beforeEach(() => {
   })
 })
 
-async function issued() {
+async function issued(signal?: AbortSignal) {
   const evaluated = await evaluateFile(resolve('templates/starter/shelter.md'))
   const texts: TextOptions = {
     version: '0.0.0',
@@ -45,7 +46,7 @@ async function issued() {
     assets: await assets(resolve('dist')),
   }
   const proved = provePackage(evaluated, texts)
-  const job = { evaluated } as PrintJob
+  const job = { evaluated, ...(signal ? { signal } : {}) } as PrintJob
   return {
     ...(await printProved(browser, expectPackage(evaluated, texts), job)),
     right: wholePrint(proved.compose(identity).print),
@@ -77,5 +78,23 @@ describe('printProved', () => {
     const { proved, printed: none, count } = await issued()
     expect(none).toBe(failure)
     expect(proved.count).toEqual(count)
+  })
+
+  it('proves nothing more once it is stopped', async () => {
+    vi.mocked(printPdf).mockImplementation(async () => failure)
+    await expect(issued(AbortSignal.abort('SIGINT'))).rejects.toBe('SIGINT')
+  })
+
+  it('finds no margins more once it is stopped', async () => {
+    const evaluated = await evaluateFile(resolve('templates/starter/shelter.md'))
+    await expect(lateModelInTurns(evaluated, AbortSignal.abort('SIGINT'))).rejects.toBe('SIGINT')
+  })
+
+  it('goes on at once with margins that are being found in turns, and both give the same', async () => {
+    const evaluated = await evaluateFile(resolve('templates/starter/shelter.md'))
+    const inTurns = lateModelInTurns(evaluated)
+    const model = lateModel(evaluated)
+    expect(model.margins?.size).toBeGreaterThan(3)
+    expect(await inTurns).toBe(model)
   })
 })
