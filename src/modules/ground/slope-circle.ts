@@ -22,7 +22,6 @@ export const slopeCircle = defineModule({
     { line: 'slope-global', choice: 'place', is: ['ground'] },
   ],
   drawing: ['slope_height', 'slope'],
-  schedule: { title: 'Slices of the worst circle', list: 'slices', columns: ['alpha', 'b', 'h', 'W_n', 'T'] },
   limits: [
     saturatedNoLighter({ when: { choice: 'water', is: ['level'] } }),
     choiceLimit('strength', ['drained'], {
