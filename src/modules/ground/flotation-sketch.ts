@@ -1,4 +1,4 @@
-import { type Drawing, type Fill, type Point, rectangle, type Shape, type SketchView } from '../sketch.ts'
+import { type Drawing, type Fill, type Label, type Point, rectangle, type Shape, type SketchView } from '../sketch.ts'
 
 interface Section {
   readonly half: number
@@ -65,15 +65,18 @@ function groundAndWater(view: SketchView, { outer, under }: Section): readonly S
 
 function forces(view: SketchView, { half, outer, roof, floor, under }: Section): readonly Shape[] {
   const reach = 0.3 * under
-  const down = (x: number, from: number, name: string): Shape => ({
+  const down = (x: number, from: number, label?: Label): Shape => ({
     kind: 'arrow',
     from: [x, from + reach],
     to: [x, from],
-    label: view.label(name),
+    ...(label ? { label } : {}),
   })
+  const inBox = -(floor + under) / 2 + 0.02 * under
   return [
-    down(-0.4 * half, -roof, 'W_cover'),
-    down(0, -(floor + under) / 2 + 0.02 * under, 'W_box'),
+    down(-0.4 * half, -roof, view.label('W_cover')),
+    down(0, inBox),
+    // The room may be narrower than the label, which would hide the raft beside the arrow.
+    { kind: 'label', at: [-outer - 0.2 * reach, inBox + 0.7 * reach], anchor: 'end', label: view.label('W_box') },
     { kind: 'arrow', from: [0, -under - reach], to: [0, -under], label: view.label('U_fin') },
     ...(outer > half ? onToe(view, (outer + half) / 2, { outer, floor, reach }) : []),
   ]
