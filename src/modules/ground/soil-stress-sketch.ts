@@ -25,7 +25,7 @@ export function soilStressSketch(view: SketchView): Drawing {
         kind: 'ground',
         points: [
           [-0.25 * depth, 0],
-          [3.1 * depth, 0],
+          [3.4 * depth, 0],
         ],
       },
       ...profiles(view, depth).flatMap(profile => drawn(view, profile, { depth, scale })),
@@ -48,11 +48,11 @@ function profiles(view: SketchView, depth: number): readonly Profile[] {
     view.number('gamma_w') * Math.max(row.number('z_upper') + row.number('h_moist') - view.number('water_depth'), 0)
   return [
     { title: 'total', fill: 'none', at: 0, ground: onGround, within: total, base: 'sigma_lower' },
-    { title: 'pore', fill: 'water', at: 1.05 * depth, ground: view.number('p_free'), within: pore, base: 'u_lower' },
+    { title: 'pore', fill: 'water', at: 1.35 * depth, ground: view.number('p_free'), within: pore, base: 'u_lower' },
     {
       title: 'effective',
       fill: 'pressure',
-      at: 2.1 * depth,
+      at: 2.4 * depth,
       ground: view.number('surcharge'),
       within: row => total(row) - pore(row),
       base: 'eff_lower',
@@ -91,5 +91,5 @@ function drawn(view: SketchView, profile: Profile, of: { depth: number; scale: n
 function waterLevel(view: SketchView, depth: number): readonly Shape[] {
   const level = view.number('water_depth')
   if (level >= depth || level < -0.5 * depth) return []
-  return [{ kind: 'level', at: [3.1 * depth, -level], label: view.label('water_depth'), side: 'right', water: true }]
+  return [{ kind: 'level', at: [3.4 * depth, -level], label: view.label('water_depth'), side: 'right', water: true }]
 }
