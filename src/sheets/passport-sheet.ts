@@ -75,7 +75,17 @@ function use({ id, number, name, outside }: PassportUse, setting: Setting): Elem
   const listed = outside.flatMap(({ symbol, value, tested }, index) => [
     index > 0 ? '; ' : ': ',
     symbolHtml(symbol, setting),
-    ` ${value} (${tested})`,
+    ' ',
+    ...unparted(value),
+    ' (',
+    ...unparted(tested),
+    ')',
   ])
   return h('p.use', [link, ': ', h('b', 'outside the tested range'), ...listed, '.'])
+}
+
+/** Words of which the last number stays on one line with its unit. */
+function unparted(words: string): (string | Element)[] {
+  const cut = words.lastIndexOf(' ', words.lastIndexOf(' ') - 1) + 1
+  return [words.slice(0, cut), h('span.answer', words.slice(cut))]
 }
