@@ -39,7 +39,7 @@ function solved(ground: StripGround, scale: number): Solved {
   return {
     ok: true,
     values: { pressure: fine * scale },
-    verified: `with half as many parts the pressure changes by less than ${percentAbove(change, 2)} %`,
+    verified: `half as many parts change the pressure by less than ${percentAbove(change, 2)} %`,
   }
 }
 

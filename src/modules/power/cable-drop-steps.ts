@@ -133,7 +133,7 @@ export const cableDropLimits: readonly Limit[] = [
 export const cableDropCautions: readonly string[] = [
   'The fuse stands within 0.2 m of the terminal of the bank: before it nothing protects the cable.',
   'What charges the bank through this fuse flows for hours: the block must be given it.',
-  'Low voltage sets fire as well as any other: a loose joint glows at 12 V.',
+  'Low voltage sets fire as well as any other: even at 12 V a loose joint glows.',
   'Bundles, conduits and heat lower the current that a cable may carry; it must be in the figure entered.',
   'Joints, fuses and switches drop voltage too: leave room for them under the limit.',
   'Terminals are crimped with the right tool, not soldered alone.',
