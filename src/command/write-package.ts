@@ -51,6 +51,6 @@ const leastSmaller = 0.005
 function saySmaller(scale: number | undefined, { around }: IssueJob): void {
   if (scale === undefined || scale > 1 - leastSmaller) return
   around.terminal.say(
-    `Something is wider than the sheet, so the browser printed all pages ${(100 * (1 - scale)).toFixed(1)} % smaller: look for a wide table, formula or unbroken word`,
+    `Something is wider than the sheet, so the browser printed its part of the package ${(100 * (1 - scale)).toFixed(1)} % smaller: look for a wide table, formula or unbroken word`,
   )
 }

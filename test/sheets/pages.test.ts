@@ -1,6 +1,8 @@
 import { readFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { evaluateFile } from '../../src/command/evaluated.ts'
+import { provePackage } from '../../src/command/package-texts.ts'
 import { assets } from '../../src/sheets/assets.ts'
 import { type Composed, compose } from '../../src/sheets/compose.ts'
 import { openBrowser } from '../../src/sheets/pdf/index.ts'
@@ -46,6 +48,19 @@ describe('pages: in a browser', () => {
     expect(wide).toEqual([])
     expect(across).toBeLessThanOrEqual(686)
   })
+  it('an example with a check outside its limits, on letter paper, is nowhere wider than its sheet', async () => {
+    const evaluated = await evaluateFile('examples/marrow-flats/marrow-flats.md')
+    const { paper } = evaluated.notebook.title
+    const options = { version: '0.1.0', name: 'marrow-flats.md', command: 'issue', draft: false, date: undefined }
+    const { print } = provePackage(evaluated, { ...options, paper, assets: await assets('.') }).compose()
+    expect([paper, print.join('').includes('satisfied but outside limits')]).toEqual(['letter', true])
+    for (const [place, part] of print.entries()) {
+      const page = await looker.open(part, 'print')
+      await page.setViewport({ width: 708, height: 900 }) // 187.4 mm of type
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), `part ${place}`).toBeLessThanOrEqual(708)
+      await page.close()
+    }
+  }, 120_000)
   it('a step has the room that its layout reckons with, and letters no smaller than 7.5 pt', async () => {
     const page = await looker.open(wholePrint(composed.print), 'print')
     await page.setViewport({ width: 686, height: 900 })

@@ -32,7 +32,7 @@ export interface PrintOptions {
 export interface PrintedPackage extends PageNumbers {
   readonly ok: true
   readonly pdf: Uint8Array
-  /** At which part of its size all was printed; undefined where this cannot be read. */
+  /** At which part of its size all was printed, or the smallest part; undefined where this cannot be read. */
   readonly scale: number | undefined
   /** How often the browser printed. */
   readonly prints: number

@@ -8,8 +8,8 @@ const SCALES = /^([\d.]+) 0 0 -\1 [-\d. ]+ cm\n[\s\S]*?^([\d.]+) 0 0 \2 (?!0 0 c
 const POINTS = 72 / 96
 
 /**
- * At which part of its size the browser printed the document: 1, or less where something is wider than the sheet, for then Chromium makes
- * all of it smaller without a word. Undefined where the browser writes its pages otherwise and nothing can be said.
+ * At which part of its size the browser printed the document, or the smallest part of it: 1, or less where something is wider than the sheet, for then
+ * Chromium makes all of it smaller without a word. Undefined where the browser writes its pages otherwise and nothing can be said.
  */
 export function printScale(pdf: SkiaPdf): number | undefined {
   const scales = pageContents(pdf).flatMap(stream => {
