@@ -22,7 +22,9 @@ describe('issue', () => {
     const cwd = folderWith({ 'roof.md': `${sound}\n\n| a |\n| --- |\n| ${'w'.repeat(200)} |\n` })
     const { status, stderr } = await undercroft(['issue', 'roof.md'], { cwd })
     expect(status).toBe(0)
-    expect(stderr).toMatch(/^Something is wider than the sheet, so the browser printed its part of the package \d+\.\d % smaller: /m)
+    expect(stderr).toMatch(
+      /^Something is wider than the sheet, so the browser printed its part of the package \d+\.\d % smaller: /m,
+    )
   })
 
   it('makes the folder it is to write into', async () => {

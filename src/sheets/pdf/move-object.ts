@@ -34,11 +34,11 @@ export function movedObject(text: string, { by, pages, links, part }: Move): str
 
 /** A font that two parts draw with is in the file twice, each time with other glyphs: the mark of a subset must tell them apart. */
 function letter(part: number): string {
-  if (part >= 26) throw new UnreadablePdf(`there are more than 26 parts`)
+  if (part >= 26) throw new UnreadablePdf('there are more than 26 parts')
   return String.fromCharCode('A'.charCodeAt(0) + part)
 }
 
-/** The names that Chromium gives to elements count from 1 in every part. Text of a page that reads like one is none: it has other digits or words. */
+/** The names that Chromium gives to elements count from 1 in every part. Any other string stays as it is. */
 function movedName(name: string, part: number): string {
   const [, first, others] = /^\(node(\d)(\d{7})\)$/.exec(name) ?? []
   if (others === undefined) return name
